@@ -1,0 +1,3 @@
+package org.kerfleaf.export;
+
+class X {}

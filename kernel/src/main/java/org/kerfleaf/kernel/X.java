@@ -1,0 +1,3 @@
+package org.kerfleaf.kernel;
+
+class X {}

@@ -1,0 +1,41 @@
+package org.kerfleaf.cost;
+
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.kerfleaf.reason.Figure;
+
+/**
+ * What the build costs.
+ *
+ * @param lines everything to buy, by department
+ * @param bought the sum of packs as bought; a line without a price is left out and named in {@code notKnown}
+ * @param used the sum of what is used of them
+ * @param notKnown names of the lines whose price or share is not known
+ * @param compare bought kits
+ */
+public record Cost(
+        List<CostLine> lines,
+        Figure<Money> bought,
+        Figure<Money> used,
+        List<String> notKnown,
+        List<KitComparison> compare) {
+
+    /**
+     * A bought kit against this build.
+     *
+     * @param name the kit
+     * @param price of the kit
+     * @param freight to the door, if it has any
+     * @param total price and freight
+     * @param difference the kit's total less the build as bought: positive if building is cheaper
+     * @param lacks what the kit leaves out and the build has, so the two are not yet like for like
+     */
+    public record KitComparison(
+            String name,
+            Money price,
+            Optional<Money> freight,
+            Figure<Money> total,
+            Figure<Money> difference,
+            List<String> lacks) {}
+}

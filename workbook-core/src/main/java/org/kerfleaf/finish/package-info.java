@@ -1,0 +1,2 @@
+/** Paint, caulk and glue: areas, lengths, cans. Start at {@link org.kerfleaf.finish.FinishLine}. */
+package org.kerfleaf.finish;

@@ -1,0 +1,73 @@
+package org.kerfleaf.measure;
+
+/**
+ * An area.
+ *
+ * @param squareMillimetres the number, zero or more
+ */
+public record Area(double squareMillimetres) implements Quantity, Comparable<Area> {
+    public static final Area ZERO = new Area(0);
+
+    private static final double PER_SQUARE_INCH = 645.16;
+
+    public static Area ofSquareMillimetres(double squareMillimetres) {
+        return new Area(squareMillimetres);
+    }
+
+    /** Reads {@code 350 sq ft}, {@code 12 m2}, {@code 600 sq in}. @throws MeasureTextException if it is no area */
+    public static Area parse(String text) {
+        return UnitText.AREA.read(text, Area::new);
+    }
+
+    public Area plus(Area other) {
+        return new Area(squareMillimetres + other.squareMillimetres);
+    }
+
+    public Area minus(Area other) {
+        return new Area(squareMillimetres - other.squareMillimetres);
+    }
+
+    public Area times(double count) {
+        return new Area(squareMillimetres * count);
+    }
+
+    /** How many times the other goes into this, as a number. */
+    public double dividedBy(Area other) {
+        return squareMillimetres / other.squareMillimetres;
+    }
+
+    /** The volume of a plate of this area and that thickness. */
+    public Volume by(Length thickness) {
+        return Volume.ofCubicMillimetres(squareMillimetres * thickness.inMillimetres());
+    }
+
+    public double inSquareInches() {
+        return squareMillimetres / PER_SQUARE_INCH;
+    }
+
+    public double inSquareFeet() {
+        return inSquareInches() / 144;
+    }
+
+    public double inSquareMetres() {
+        return squareMillimetres / 1e6;
+    }
+
+    /** Square feet to one decimal, or square metres to two. */
+    @Override
+    public String in(MeasureStyle style) {
+        return style.unit() == LengthUnit.INCHES
+                ? Decimals.of(inSquareFeet(), 1) + " sq ft"
+                : Decimals.of(inSquareMetres(), 2) + " m²";
+    }
+
+    @Override
+    public int compareTo(Area other) {
+        return Double.compare(squareMillimetres, other.squareMillimetres);
+    }
+
+    @Override
+    public String toString() {
+        return squareMillimetres + " mm2";
+    }
+}

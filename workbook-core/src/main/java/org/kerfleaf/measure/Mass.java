@@ -1,0 +1,59 @@
+package org.kerfleaf.measure;
+
+/**
+ * A mass, which a bathroom scale shows.
+ *
+ * @param grams the number, zero or more
+ */
+public record Mass(double grams) implements Quantity, Comparable<Mass> {
+    public static final Mass ZERO = new Mass(0);
+
+    private static final double PER_POUND = 453.59237;
+
+    public static Mass ofGrams(double grams) {
+        return new Mass(grams);
+    }
+
+    public static Mass ofPounds(double pounds) {
+        return new Mass(pounds * PER_POUND);
+    }
+
+    /** Reads {@code 11.2 lb}, {@code 4 kg}, {@code 350 g}. @throws MeasureTextException if it is no mass */
+    public static Mass parse(String text) {
+        return UnitText.MASS.read(text, Mass::new);
+    }
+
+    public Mass plus(Mass other) {
+        return new Mass(grams + other.grams);
+    }
+
+    public Mass times(double count) {
+        return new Mass(grams * count);
+    }
+
+    public double inPounds() {
+        return grams / PER_POUND;
+    }
+
+    public double inKilograms() {
+        return grams / 1000;
+    }
+
+    /** Pounds or kilograms to one decimal. */
+    @Override
+    public String in(MeasureStyle style) {
+        return style.unit() == LengthUnit.INCHES
+                ? Decimals.of(inPounds(), 1) + " lb"
+                : Decimals.of(inKilograms(), 1) + " kg";
+    }
+
+    @Override
+    public int compareTo(Mass other) {
+        return Double.compare(grams, other.grams);
+    }
+
+    @Override
+    public String toString() {
+        return grams + " g";
+    }
+}

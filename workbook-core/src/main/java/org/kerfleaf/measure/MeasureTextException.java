@@ -1,0 +1,35 @@
+package org.kerfleaf.measure;
+
+/** Text that should have been a measure and is not: the text, the column, and what would have been right. */
+public final class MeasureTextException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    private final String text;
+    private final int column;
+    private final String wanted;
+
+    /**
+     * @param text the whole text as written
+     * @param column where it stopped making sense, counted from 1
+     * @param wrong what is wrong there, a sentence without its full stop
+     * @param wanted what would have been accepted, with an example
+     */
+    public MeasureTextException(String text, int column, String wrong, String wanted) {
+        super("“%s”, column %d: %s. %s".formatted(text, column, wrong, wanted));
+        this.text = text;
+        this.column = column;
+        this.wanted = wanted;
+    }
+
+    public String text() {
+        return text;
+    }
+
+    public int column() {
+        return column;
+    }
+
+    public String wanted() {
+        return wanted;
+    }
+}

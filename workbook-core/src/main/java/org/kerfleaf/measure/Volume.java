@@ -1,0 +1,90 @@
+package org.kerfleaf.measure;
+
+/**
+ * A volume: of wood, of paint in a can, of a hole.
+ *
+ * @param cubicMillimetres the number, zero or more
+ */
+public record Volume(double cubicMillimetres) implements Quantity, Comparable<Volume> {
+    public static final Volume ZERO = new Volume(0);
+
+    private static final double PER_CUBIC_INCH = 16_387.064;
+
+    public static Volume ofCubicMillimetres(double cubicMillimetres) {
+        return new Volume(cubicMillimetres);
+    }
+
+    public static Volume ofLitres(double litres) {
+        return new Volume(litres * 1e6);
+    }
+
+    /** US gallons of 231 cubic inches (NIST Handbook 44, appendix C). */
+    public static Volume ofGallons(double gallons) {
+        return new Volume(gallons * 231 * PER_CUBIC_INCH);
+    }
+
+    /** Reads {@code 8 fl oz}, {@code 1 qt}, {@code 310 ml}, {@code 2.5 l}. @throws MeasureTextException if it is no volume */
+    public static Volume parse(String text) {
+        return UnitText.VOLUME.read(text, Volume::new);
+    }
+
+    public Volume plus(Volume other) {
+        return new Volume(cubicMillimetres + other.cubicMillimetres);
+    }
+
+    public Volume minus(Volume other) {
+        return new Volume(cubicMillimetres - other.cubicMillimetres);
+    }
+
+    public Volume times(double count) {
+        return new Volume(cubicMillimetres * count);
+    }
+
+    /** How many times the other goes into this, as a number. */
+    public double dividedBy(Volume other) {
+        return cubicMillimetres / other.cubicMillimetres;
+    }
+
+    public double inCubicInches() {
+        return cubicMillimetres / PER_CUBIC_INCH;
+    }
+
+    public double inCubicFeet() {
+        return inCubicInches() / 1728;
+    }
+
+    public double inLitres() {
+        return cubicMillimetres / 1e6;
+    }
+
+    public double inGallons() {
+        return inCubicInches() / 231;
+    }
+
+    public double inFluidOunces() {
+        return inGallons() * 128;
+    }
+
+    /** The unit a shop would use: fluid ounces, quarts, gallons and cubic feet, or millilitres and litres. */
+    @Override
+    public String in(MeasureStyle style) {
+        if (style.unit() == LengthUnit.MILLIMETRES) {
+            return inLitres() < 1 ? Decimals.of(inLitres() * 1000, 0) + " ml" : Decimals.of(inLitres(), 2) + " l";
+        }
+        double ounces = inFluidOunces();
+        if (ounces < 32) {
+            return Decimals.of(ounces, 1) + " fl oz";
+        }
+        return ounces < 128 ? Decimals.of(ounces / 32, 2) + " qt" : Decimals.of(ounces / 128, 2) + " gal";
+    }
+
+    @Override
+    public int compareTo(Volume other) {
+        return Double.compare(cubicMillimetres, other.cubicMillimetres);
+    }
+
+    @Override
+    public String toString() {
+        return cubicMillimetres + " mm3";
+    }
+}

@@ -1,0 +1,90 @@
+package org.kerfleaf.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.kerfleaf.caution.Caution;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.cutting.BoardLayout;
+import org.kerfleaf.cutting.SheetLayout;
+import org.kerfleaf.cutting.StockBound;
+import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Quantity;
+import org.kerfleaf.reason.Figure;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.schedule.Schedule;
+import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.sketch.Problem;
+
+/**
+ * Everything that follows from a sketch, ready to be printed.
+ *
+ * @param title the workbook's title
+ * @param style unit and print step
+ * @param day the day the plan is made for
+ * @param currency of all prices
+ * @param pricesOf the day the prices were true, if said
+ * @param sizes the maker's sizes, in document order
+ * @param parts what is cut, in the order of their letters (first use in the document)
+ * @param sheets one layout for each sheet bought
+ * @param boards one layout for each board or moulding bought
+ * @param bounds how few would do, for each stock
+ * @param sawSettings set-ups, grouped so that each is made once
+ * @param hardware screws, bolts, hinges and the like
+ * @param finish paint, caulk, glue
+ * @param cost what is bought, what of it is used, and the kit it is compared with
+ * @param checks in the order of job.md's list of checks
+ * @param steps the build steps
+ * @param schedule hours of work and waiting
+ * @param site post, hole and reach, if the build stands in the ground
+ * @param cautions what can hurt somebody in this build
+ * @param overall outside width, depth and height of the build where it is placed
+ * @param weight of everything made of wood and glazing, if every density is known
+ * @param problems what does not make sense, each with the cell that said it
+ */
+public record Plan(
+        String title,
+        MeasureStyle style,
+        LocalDate day,
+        CurrencyUnit currency,
+        Optional<LocalDate> pricesOf,
+        List<PlannedSize> sizes,
+        List<PlannedPart> parts,
+        List<SheetLayout> sheets,
+        List<BoardLayout> boards,
+        List<StockBound> bounds,
+        List<SawSetting> sawSettings,
+        List<HardwareLine> hardware,
+        List<FinishLine> finish,
+        Cost cost,
+        List<Check> checks,
+        List<PlannedStep> steps,
+        Schedule schedule,
+        Optional<SitePlan> site,
+        List<Caution> cautions,
+        Optional<Overall> overall,
+        Optional<Figure<Mass>> weight,
+        List<Problem> problems) {
+
+    /** A size as it stands in this plan; the range is what its owner allows. */
+    public record PlannedSize(String label, Quantity value, Optional<Quantity> least, Optional<Quantity> most) {}
+
+    /** Outside sizes of the placed build. */
+    public record Overall(Figure<Length> wide, Figure<Length> deep, Figure<Length> high) {}
+
+    /** The part of that name. */
+    public Optional<PlannedPart> part(String name) {
+        return parts.stream().filter(p -> p.name().equals(name)).findFirst();
+    }
+
+    /** The check of that name. */
+    public Optional<Check> check(String name) {
+        return checks.stream().filter(c -> c.name().equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,28 @@
+package org.kerfleaf.plan;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.kerfleaf.caution.Caution;
+
+/**
+ * One build step.
+ *
+ * @param number from 1, in document order
+ * @param title the sub-heading under “Build steps”
+ * @param take what to have at hand: parts with letters, screws counted, glue, tools
+ * @param work hours of work, if said
+ * @param people how many it needs
+ * @param cautions of the tools and matters it uses
+ */
+public record PlannedStep(
+        int number, String title, List<Take> take, Optional<Duration> work, int people, List<Caution> cautions) {
+
+    /**
+     * One thing to have at hand.
+     *
+     * @param letter of the part, if it is one
+     * @param words {@code Floor}, {@code Side, 2}, {@code 5 screws, No. 6 x 1 5/8 in}
+     */
+    public record Take(Optional<String> letter, String words) {}
+}

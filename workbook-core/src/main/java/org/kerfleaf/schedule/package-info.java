@@ -1,0 +1,2 @@
+/** Work hours and waiting. Start at {@link org.kerfleaf.schedule.Schedule}. */
+package org.kerfleaf.schedule;

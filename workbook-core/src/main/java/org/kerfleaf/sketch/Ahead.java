@@ -1,0 +1,4 @@
+package org.kerfleaf.sketch;
+
+/** Something to ask for or order before the first step. */
+public record Ahead(Origin origin, String what, int workingDays) implements Declaration {}

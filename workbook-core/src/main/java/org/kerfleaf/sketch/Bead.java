@@ -1,0 +1,6 @@
+package org.kerfleaf.sketch;
+
+import org.kerfleaf.measure.Length;
+
+/** How thick a bead of caulk is, measured across. */
+public record Bead(Length across) {}

@@ -1,0 +1,29 @@
+package org.kerfleaf.sketch;
+
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * A kit that could be bought instead.
+ *
+ * @param lacks what it leaves out that this build has
+ */
+public record BoughtKit(Origin origin, String name, Optional<Money> price, Optional<Money> freight, List<String> lacks)
+        implements Declaration {
+    public BoughtKit {
+        lacks = List.copyOf(lacks);
+    }
+
+    public BoughtKit costs(String each) {
+        return new BoughtKit(origin, name, Optional.of(SketchRun.price(each)), freight, lacks);
+    }
+
+    public BoughtKit freight(String each) {
+        return new BoughtKit(origin, name, price, Optional.of(SketchRun.price(each)), lacks);
+    }
+
+    public BoughtKit lacks(String... things) {
+        return new BoughtKit(origin, name, price, freight, List.of(things));
+    }
+}

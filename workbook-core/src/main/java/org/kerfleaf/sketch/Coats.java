@@ -1,0 +1,4 @@
+package org.kerfleaf.sketch;
+
+/** How many coats. */
+public record Coats(int number) {}

@@ -1,0 +1,4 @@
+package org.kerfleaf.sketch;
+
+/** All parts are cut in the step that this is said in. */
+public record CutAll(Origin origin) implements Declaration {}

@@ -1,0 +1,19 @@
+package org.kerfleaf.sketch;
+
+import java.util.Optional;
+import org.joda.money.Money;
+import org.kerfleaf.measure.Length;
+
+/** A screw, nail or bolt that can be bought. */
+public sealed interface Fastener extends Declaration permits Screw, Nail, Bolt {
+    Metal metal();
+
+    /** How many one pack holds, 1 for loose pieces. */
+    int packOf();
+
+    /** Price of one pack, if said. */
+    Optional<Money> price();
+
+    /** Its length, if it was said; a bolt's follows from what it goes through. */
+    Optional<Length> said();
+}

@@ -1,0 +1,28 @@
+package org.kerfleaf.sketch;
+
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import org.kerfleaf.measure.Angle;
+import org.kerfleaf.measure.Length;
+
+/** The value of one expression in prose. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "is")
+public sealed interface Live {
+    record OfLength(Length length) implements Live {}
+
+    record OfAngle(Angle angle) implements Live {}
+
+    record OfText(String text) implements Live {}
+
+    record OfQuestion(Asked asked) implements Live {}
+
+    /** What an expression's value is in prose. */
+    static Live of(Object value) {
+        if (value instanceof Length length) {
+            return new OfLength(length);
+        }
+        if (value instanceof Angle angle) {
+            return new OfAngle(angle);
+        }
+        return value instanceof Asked asked ? new OfQuestion(asked) : new OfText(String.valueOf(value));
+    }
+}

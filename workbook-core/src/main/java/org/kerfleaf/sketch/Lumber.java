@@ -1,0 +1,84 @@
+package org.kerfleaf.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.kerfleaf.measure.Length;
+
+/**
+ * A board or moulding that can be bought.
+ *
+ * @param name its nominal size or name, and its identity: {@code 2x8}, {@code aluminium ridge angle}
+ * @param moulding whether it is a moulding: sold by length, its section its own affair
+ * @param preserved whether it is treated against rot
+ * @param thickness of the section, if the name is not a nominal size of PS 20 and it was said
+ * @param width of the section, likewise
+ * @param trim cut off each end before measuring
+ * @param lengths the lengths it is sold in, with their prices
+ */
+public record Lumber(
+        Origin origin,
+        String name,
+        boolean moulding,
+        boolean preserved,
+        Optional<Length> thickness,
+        Optional<Length> width,
+        Length trim,
+        List<Sold> lengths)
+        implements Declaration {
+    public Lumber {
+        lengths = List.copyOf(lengths);
+    }
+
+    /** One length it is sold in. */
+    public record Sold(Length length, Optional<Money> price) {}
+
+    /** Treated against rot. */
+    public Lumber treated() {
+        return new Lumber(origin, name, moulding, true, thickness, width, trim, lengths);
+    }
+
+    /** The section as measured: thickness, then width. */
+    public Lumber section(String thick, String wide) {
+        return new Lumber(
+                origin,
+                name,
+                moulding,
+                preserved,
+                Optional.of(SketchRun.length(thick)),
+                Optional.of(SketchRun.length(wide)),
+                trim,
+                lengths);
+    }
+
+    /** Cuts this much off each end before measuring. */
+    public Lumber endsTrimmedBy(String much) {
+        return new Lumber(origin, name, moulding, preserved, thickness, width, SketchRun.length(much), lengths);
+    }
+
+    /** A length it is sold in; say its price right after. */
+    public Lumber lengths(String length) {
+        List<Sold> more = new ArrayList<>(lengths);
+        more.add(new Sold(SketchRun.length(length), Optional.empty()));
+        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, more);
+    }
+
+    /** The price of one, in the length said just before. */
+    public Lumber costs(String each) {
+        if (lengths.isEmpty()) {
+            throw new SketchException(
+                    "“%s” costs %s, but no length was said. Say .lengths(\"8 ft\") before .costs(\"%s\")."
+                            .formatted(name, each, each));
+        }
+        List<Sold> more = new ArrayList<>(lengths);
+        Sold last = more.remove(more.size() - 1);
+        more.add(new Sold(last.length(), Optional.of(SketchRun.price(each))));
+        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, more);
+    }
+
+    /** How many of it are bought; known when planned. */
+    public Asked bought() {
+        return new Asked(name, Asked.Question.BOUGHT);
+    }
+}

@@ -1,0 +1,20 @@
+package org.kerfleaf.sketch;
+
+import java.util.Optional;
+import org.kerfleaf.measure.Length;
+
+/**
+ * Seams that are caulked.
+ *
+ * @param seams which
+ * @param caulk with what, if said
+ * @param bead how thick, if said
+ */
+public record Seal(Origin origin, Seams seams, Optional<Caulk> caulk, Optional<Length> bead) implements Declaration {
+    /** A set of seams: the inside corners of what is put together at this step, or a length said outright. */
+    public record Seams(Optional<Length> length) {}
+
+    public Seal with(Caulk sealer, Bead across) {
+        return new Seal(origin, seams, Optional.of(sealer), Optional.of(across.across()));
+    }
+}

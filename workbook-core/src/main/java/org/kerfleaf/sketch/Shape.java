@@ -1,0 +1,62 @@
+package org.kerfleaf.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.kerfleaf.measure.Length;
+
+/**
+ * The shape and place of a hole or opening in a part.
+ *
+ * @param kind round, rectangle, or what is left when a frame of even width stays all round
+ * @param wide its width, its diameter, or the frame's width
+ * @param high its height; the same as wide for a round hole or a frame
+ * @param radius of its corners
+ * @param from distances from edges of the part: to the centre of a round hole, to the near side of a rectangle
+ */
+public record Shape(Kind kind, Length wide, Length high, Length radius, List<From> from) {
+    public Shape {
+        from = List.copyOf(from);
+    }
+
+    /** What it is. */
+    public enum Kind {
+        ROUND,
+        RECTANGLE,
+        FRAME
+    }
+
+    /** A distance from an edge of the part. */
+    public record From(Side edge, Length distance) {}
+
+    /** So far from that edge. */
+    public Shape from(Side edge, String distance) {
+        return from(edge, SketchRun.length(distance));
+    }
+
+    /** So far from that edge. */
+    public Shape from(Side edge, Length distance) {
+        List<From> more = new ArrayList<>(from);
+        more.add(new From(edge, distance));
+        return new Shape(kind, wide, high, radius, more);
+    }
+
+    /** So far up from the bottom edge. */
+    public Shape up(String distance) {
+        return from(Side.BOTTOM, distance);
+    }
+
+    /** So far up from the bottom edge. */
+    public Shape up(Length distance) {
+        return from(Side.BOTTOM, distance);
+    }
+
+    /** In the middle, left to right; where no distance is said it is in the middle anyway. */
+    public Shape centred() {
+        return this;
+    }
+
+    /** With rounded corners. */
+    public Shape rounded(String cornerRadius) {
+        return new Shape(kind, wide, high, SketchRun.length(cornerRadius), from);
+    }
+}

@@ -1,0 +1,51 @@
+package org.kerfleaf.sketch;
+
+import java.util.Optional;
+import org.joda.money.Money;
+import org.kerfleaf.measure.Length;
+
+/**
+ * A sheet that can be bought.
+ *
+ * @param name what it is, and its identity
+ * @param width the shorter side
+ * @param length the longer side, along the grain
+ * @param soldAs the size on its label, if said
+ * @param measured its thickness by caliper, if measured
+ * @param price of one sheet, if said
+ */
+public record Sheet(
+        Origin origin,
+        String name,
+        Length width,
+        Length length,
+        Optional<Length> soldAs,
+        Optional<Length> measured,
+        Optional<Money> price)
+        implements Declaration {
+    public Sheet soldAs(String thickness) {
+        return new Sheet(origin, name, width, length, Optional.of(SketchRun.length(thickness)), measured, price);
+    }
+
+    /** What a caliper says. */
+    public Sheet measured(String thickness) {
+        return new Sheet(origin, name, width, length, soldAs, Optional.of(SketchRun.length(thickness)), price);
+    }
+
+    public Sheet costs(String each) {
+        return new Sheet(origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)));
+    }
+
+    /** The caliper's reading, or what the label says where nobody measured. */
+    public Length thickness() {
+        return measured.or(() -> soldAs)
+                .orElseThrow(() -> new SketchException(
+                        "“%s” has no thickness. Say .soldAs(\"3/4 in\"), and .measured(...) once a caliper has been on it."
+                                .formatted(name)));
+    }
+
+    /** How many of it are bought; known when planned. */
+    public Asked bought() {
+        return new Asked(name, Asked.Question.BOUGHT);
+    }
+}

@@ -1,0 +1,11 @@
+package org.kerfleaf.sketch;
+
+import java.util.Optional;
+import org.kerfleaf.measure.Length;
+
+/** What was said of the place: how far from a path it stands. */
+public record SiteSaid(Origin origin, Optional<Length> besidePath) implements Declaration {
+    public SiteSaid besidePath(String distance) {
+        return new SiteSaid(origin, Optional.of(SketchRun.length(distance)));
+    }
+}

@@ -1,0 +1,6 @@
+package org.kerfleaf.sketch;
+
+import org.kerfleaf.measure.Length;
+
+/** How far apart fasteners stand at most. */
+public record Spacing(Length atMost) {}

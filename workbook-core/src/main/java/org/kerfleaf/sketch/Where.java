@@ -1,0 +1,39 @@
+package org.kerfleaf.sketch;
+
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.List;
+import org.kerfleaf.measure.Length;
+
+/** One thing said of where a part goes. What nothing fixes is centred on the first part named. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "where")
+public sealed interface Where {
+    /** Its face touches a face of the other: it lies on that side of it. */
+    record Beside(Side side, Origin other) implements Where {}
+
+    /** One on either side of the other. */
+    record BothSides(Side one, Side two, Origin other) implements Where {}
+
+    /** Over the other's top face by these clear gaps, one piece for each. */
+    record Above(Origin other, List<Length> gaps) implements Where {}
+
+    /** Its face touches the nearest face of the other, front to back or left to right, without saying which side. */
+    record Against(Origin other) implements Where {}
+
+    /** Its edge is in line with that edge of the first part named. */
+    record FlushAt(Side side) implements Where {}
+
+    /** Over an opening of the part named before. */
+    record Over(String opening) implements Where {}
+
+    /** A board stands upright. */
+    record Standing() implements Where {}
+
+    /** A board runs from this side to the one opposite. */
+    record Running(Side from) implements Where {}
+
+    /** A board lies on its wide face. */
+    record Flat() implements Where {}
+
+    /** In the middle of the first part named. */
+    record Centred() implements Where {}
+}

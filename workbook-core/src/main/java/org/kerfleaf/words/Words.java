@@ -1,0 +1,6 @@
+package org.kerfleaf.words;
+
+/** The vocabulary. */
+public final class Words {
+    private Words() {}
+}
