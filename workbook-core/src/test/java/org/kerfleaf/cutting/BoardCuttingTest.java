@@ -187,17 +187,23 @@ class BoardCuttingTest {
 
     @Test
     void cut_noBoundSettlesIt_triesEveryWay() {
-        // 7+4, 6+5, and no third board below 12: 7, 6, 5, 5 and 4 cannot share two boards of 14 (7+6, 5+5+4; or 5+5+4).
+        // 15 + 14 + 10 + 7 + 6 = 2 x 26, but nothing makes up the 11 beside the 15.
         StockBound bound = cut(
-                        List.of(piece("A", mm(8), 1), piece("B", mm(7), 2), piece("C", mm(3), 2)),
-                        board("Dowel", mm(14), Length.ZERO, null))
+                        List.of(
+                                piece("A", mm(15), 1),
+                                piece("B", mm(14), 1),
+                                piece("C", mm(10), 1),
+                                piece("D", mm(7), 1),
+                                piece("E", mm(6), 1)),
+                        board("Dowel", mm(26), Length.ZERO, null))
                 .bound();
-        assertThat(bound.bought()).isEqualTo(2);
-        StockBound tight = cut(
-                        List.of(piece("A", mm(9), 1), piece("B", mm(7), 1), piece("C", mm(6), 1), piece("D", mm(4), 1)),
-                        board("Dowel", mm(13), Length.ZERO, null))
-                .bound();
-        assertThat(tight.proven()).isTrue();
+        assertThat(bound)
+                .isEqualTo(new StockBound(
+                        "Dowel",
+                        3,
+                        3,
+                        true,
+                        "Fewer is impossible: every way of cutting them from 2 boards was tried."));
     }
 
     @Test
