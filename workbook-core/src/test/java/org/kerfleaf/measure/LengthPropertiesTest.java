@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.testing.Draw;
@@ -195,7 +196,7 @@ class LengthPropertiesTest {
         return read.negative() ? length.negated() : length;
     }
 
-    private static void exactOrRefused(BigInteger expected, java.util.function.Supplier<Length> sum) {
+    private static void exactOrRefused(BigInteger expected, Supplier<Length> sum) {
         if (expected.bitLength() <= 63) {
             assertThat(sum.get().nanometres()).isEqualTo(expected.longValueExact());
         } else {
