@@ -45,7 +45,7 @@ public final class SheetCutting {
                 .least();
         List<SheetLayout> layouts = parts.isEmpty()
                 ? List.of()
-                : new SheetSearch(parts, sheet)
+                : new SheetSearch(parts, sheet, least.sheets())
                         .run().stream().map(Sawing::layout).toList();
         int bought = layouts.size();
         if (bought > sheet.available()) {

@@ -32,16 +32,19 @@ final class SheetSearch {
     private final SheetSize sheet;
     private final long length;
     private final long width;
+    private final int fewest;
     private Found best;
     private long chance = 0x9E3779B97F4A7C15L;
 
     /**
      * @param parts one by one
      * @param sheet what they are cut from
+     * @param fewest a number of sheets below which it is impossible: until it is reached, the search tries to empty a sheet
      */
-    SheetSearch(List<Blank> parts, SheetSize sheet) {
+    SheetSearch(List<Blank> parts, SheetSize sheet, int fewest) {
         this.parts = parts;
         this.sheet = sheet;
+        this.fewest = fewest;
         this.length = sheet.usableLength().nanometres() + sheet.kerf().nanometres();
         this.width = sheet.usableWidth().nanometres() + sheet.kerf().nanometres();
     }
@@ -50,12 +53,17 @@ final class SheetSearch {
     private record Recipe(List<Blank> order, GreedyLayout.Fit fit, GreedyLayout.Split split) {}
 
     /** A layout and what it is worth: fewest sheets, largest offcut, fewest settings, fewest cuts. */
-    private record Found(int sheets, double offcut, int settings, int cuts, List<Sawing> sawings) {
+    private record Found(int sheets, double emptiest, double offcut, int settings, int cuts, List<Sawing> sawings) {
         boolean betterThan(Found other) {
             return other == null || compare(other) < 0;
         }
 
-        int compare(Found other) {
+        /** While a sheet too many is used, the layout with the emptiest sheet comes closest to saving it. */
+        boolean closerThan(Found other, int fewest) {
+            return sheets == other.sheets && sheets > fewest ? emptiest <= other.emptiest : compare(other) <= 0;
+        }
+
+        private int compare(Found other) {
             if (sheets != other.sheets) {
                 return Integer.compare(sheets, other.sheets);
             }
@@ -104,7 +112,7 @@ final class SheetSearch {
         for (int i = 0; i < changes; i++) {
             Recipe changed = changed(current);
             Found found = consider(slices(changed));
-            if (found.compare(value) <= 0) {
+            if (found.closerThan(value, fewest)) {
                 value = found;
                 current = changed;
             }
@@ -143,7 +151,7 @@ final class SheetSearch {
 
     private Found weigh(List<Slice> slices) {
         if (best != null && slices.size() > best.sheets()) {
-            return new Found(slices.size(), 0, Integer.MAX_VALUE, Integer.MAX_VALUE, List.of());
+            return new Found(slices.size(), emptiest(slices), 0, Integer.MAX_VALUE, Integer.MAX_VALUE, List.of());
         }
         List<Sawing> sawings = slices.stream().map(this::saw).toList();
         double offcut = 0;
@@ -154,7 +162,12 @@ final class SheetSearch {
             cuts += sawing.cuts();
             sawing.settings(settings);
         }
-        return new Found(sawings.size(), offcut, settings.size(), cuts, sawings);
+        return new Found(sawings.size(), emptiest(slices), offcut, settings.size(), cuts, sawings);
+    }
+
+    /** The area of the parts on the emptiest sheet. */
+    private static double emptiest(List<Slice> slices) {
+        return slices.stream().mapToDouble(Slice::partsArea).min().orElse(0);
     }
 
     /** Opens the sheet in the way that leaves the largest offcut, then by the fewest cuts. */

@@ -107,6 +107,13 @@ final class Slice {
         return across ? slice.width : slice.length;
     }
 
+    /** The area of its parts, kerfs included. */
+    double partsArea() {
+        return blank != null
+                ? OffcutRule.area(length, width)
+                : row.stream().mapToDouble(Slice::partsArea).sum();
+    }
+
     /** Adds the parts' names, in the order of cutting. */
     void names(List<String> into) {
         if (blank != null) {
