@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.plan.Plan;
@@ -62,6 +63,7 @@ final class Book implements AutoCloseable {
         // Once here, so that viewers which do not calculate show figures; again when opened, so that none is stale.
         XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
         workbook.setForceFormulaRecalculation(true);
+        workbook.forEach(sheet -> RowHeights.set((XSSFSheet) sheet));
         workbook.setActiveSheet(0);
         workbook.setSelectedTab(0);
         signed();

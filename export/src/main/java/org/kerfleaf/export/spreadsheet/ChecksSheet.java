@@ -8,11 +8,11 @@ import org.kerfleaf.rules.Check.Verdict;
 final class ChecksSheet {
     private static final List<Column> COLUMNS = List.of(
             Column.text("verdict", "Verdict", 11),
-            Column.text("name", "Check", 30),
-            Column.text("result", "The sum", 52),
-            Column.text("margin", "Margin", 18),
-            Column.text("advice", "What would hold", 36),
-            Column.text("source", "Source", 34));
+            Column.text("name", "Check", 28),
+            Column.text("result", "The sum", 46),
+            Column.text("margin", "Margin", 16),
+            Column.text("advice", "What would hold", 30),
+            Column.text("source", "Source", 28));
 
     private static final List<Verdict> ORDER = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
 

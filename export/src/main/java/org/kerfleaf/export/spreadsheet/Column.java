@@ -1,5 +1,7 @@
 package org.kerfleaf.export.spreadsheet;
 
+import java.util.List;
+
 /**
  * A column of a table.
  *
@@ -36,5 +38,21 @@ record Column(String key, String head, int width, boolean right) {
 
     boolean isSkipped() {
         return key.equals(NONE);
+    }
+
+    static int firstUsed(List<Column> columns) {
+        int first = 0;
+        while (columns.get(first).isSkipped()) {
+            first++;
+        }
+        return first;
+    }
+
+    static int lastUsed(List<Column> columns) {
+        int last = columns.size() - 1;
+        while (columns.get(last).isSkipped()) {
+            last--;
+        }
+        return last;
     }
 }

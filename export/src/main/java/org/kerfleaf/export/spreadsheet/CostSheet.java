@@ -121,8 +121,8 @@ final class CostSheet {
                                 Column.number("price", printed.moneyHead("Price"), 0),
                                 Column.number("freight", printed.moneyHead("Freight"), 0),
                                 Column.number("total", printed.moneyHead("Kit in all"), 0),
-                                Column.number("difference", "Less as bought", 0),
-                                Column.number("usedDifference", "Less as used", 0)));
+                                Column.number("difference", "Kit less build, as bought", 0),
+                                Column.number("usedDifference", "Kit less build, as used", 0)));
         for (KitComparison kit : book.plan().cost().compare()) {
             kits.row()
                     .text("kit", kit.name())

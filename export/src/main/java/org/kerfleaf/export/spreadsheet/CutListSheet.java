@@ -31,29 +31,28 @@ final class CutListSheet {
         table.totals()
                 .text("name", "Rows in sight")
                 .formula("number", "SUBTOTAL(9,%s)".formatted(table.range("number")), "0")
-                .formula("allArea", "SUBTOTAL(9,%s)".formatted(table.range("allArea")), "0.00")
+                .formula("area", "SUBTOTAL(9,%s)".formatted(table.range("area")), "0.00")
                 .formula("allWeight", "SUBTOTAL(9,%s)".formatted(table.range("allWeight")), "0.0");
     }
 
     private List<Column> columns() {
         List<Column> columns = new ArrayList<>(List.of(
                 Column.box(),
-                Column.text("letter", "Mark", 5),
+                Column.text("letter", "Mark", 7),
                 Column.text("name", "Part", 18),
                 Column.number("number", "Cut", 6),
-                Column.number("length", printed.lengthHead("Along grain"), 11),
+                Column.number("length", printed.lengthHead("Along grain"), 14),
                 Column.number("width", printed.lengthHead("Across"), 11),
-                Column.number("thickness", printed.lengthHead("Thick"), 10)));
+                Column.number("thickness", printed.lengthHead("Thick"), 9)));
         if (book.inInches()) {
             columns.add(Column.text("reads", "Read on the tape", 23));
         }
         columns.addAll(List.of(
-                Column.text("stock", "From", 22),
-                Column.text("then", "Edges, and then", 40),
-                Column.number("area", printed.areaHead("Blank"), 9),
-                Column.number("allArea", printed.areaHead("All"), 9),
-                Column.number("weight", printed.massHead("One"), 9),
-                Column.number("allWeight", printed.massHead("All"), 9)));
+                Column.text("stock", "From", 20),
+                Column.text("then", "Edges, and then", 32),
+                Column.number("area", printed.areaHead("Blanks"), 12),
+                Column.number("weight", printed.massHead("One"), 10),
+                Column.number("allWeight", printed.massHead("All"), 10)));
         return columns;
     }
 
@@ -66,8 +65,7 @@ final class CutListSheet {
                 .length("thickness", part.thickness().value())
                 .text("stock", part.material())
                 .text("then", then(part))
-                .formula("area", "{length}*{width}/%d".formatted(printed.perArea()), "0.00")
-                .formula("allArea", "{number}*{area}", "0.00");
+                .formula("area", "{number}*{length}*{width}/%d".formatted(printed.perArea()), "0.00");
         if (book.inInches()) {
             line.text("reads", onTheTape(part));
         }

@@ -40,7 +40,9 @@ final class Leaf {
         write(newRow(), 0, facts, Look.FACTS);
         nextRow = HEAD_ROW;
         for (int at = 0; at < columns.size(); at++) {
-            sheet.setColumnWidth(at, columns.get(at).width() * 256 + PADDING);
+            Column column = columns.get(at);
+            int indent = column.right() ? 256 : 0;
+            sheet.setColumnWidth(at, column.width() * 256 + PADDING + indent);
         }
         sheet.createFreezePane(frozenColumns, HEAD_ROW + 1);
         setUpForPrint();
@@ -56,12 +58,10 @@ final class Leaf {
 
     private Table table(List<Column> columns) {
         XSSFRow head = newRow();
-        for (int at = 0; at < columns.size(); at++) {
+        for (int at = Column.firstUsed(columns); at <= Column.lastUsed(columns); at++) {
             Column column = columns.get(at);
-            if (!column.isSkipped()) {
-                HorizontalAlignment side = column.right() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT;
-                write(head, at, column.head(), Look.HEAD.at(side));
-            }
+            HorizontalAlignment side = column.right() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT;
+            write(head, at, column.head(), Look.HEAD.at(side));
         }
         return new Table(this, columns, nextRow);
     }

@@ -1,7 +1,7 @@
 package org.kerfleaf.export.spreadsheet;
 
+import java.util.List;
 import java.util.Optional;
-import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
@@ -18,12 +18,10 @@ final class Line {
         this.table = table;
         this.row = row;
         this.rule = rule;
-        for (int at = 0; at < table.columns().size(); at++) {
-            Column column = table.columns().get(at);
-            if (!column.isSkipped()) {
-                boolean box = column.key().equals("box") && rule == Look.Rule.ROW;
-                table.leaf().cell(row, at, box ? Look.TICK_BOX : Look.TEXT.ruled(rule));
-            }
+        List<Column> columns = table.columns();
+        for (int at = Column.firstUsed(columns); at <= Column.lastUsed(columns); at++) {
+            boolean box = columns.get(at).key().equals("box") && rule == Look.Rule.ROW;
+            table.leaf().cell(row, at, box ? Look.TICK_BOX : Look.TEXT.ruled(rule));
         }
     }
 
@@ -77,7 +75,7 @@ final class Line {
     }
 
     Line notKnown(String key) {
-        return put(key, NOT_KNOWN, Look.TEXT.at(HorizontalAlignment.RIGHT));
+        return put(key, NOT_KNOWN, Look.NUMBER);
     }
 
     Line formula(String key, String formula, String format) {

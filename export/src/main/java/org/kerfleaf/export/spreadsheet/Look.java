@@ -36,7 +36,7 @@ record Look(String format, HorizontalAlignment side, int points, boolean strong,
     }
 
     static final Look TEXT = new Look("General", HorizontalAlignment.LEFT, 10, false, Ink.INK, true, Rule.ROW);
-    static final Look NUMBER = TEXT.in("0").at(HorizontalAlignment.RIGHT);
+    static final Look NUMBER = new Look("0", HorizontalAlignment.RIGHT, 10, false, Ink.INK, false, Rule.ROW);
     static final Look HEAD = TEXT.bold().ruled(Rule.HEAD);
     static final Look TITLE = new Look("General", HorizontalAlignment.LEFT, 14, true, Ink.INK, false, Rule.NONE);
     static final Look FACTS = new Look("General", HorizontalAlignment.LEFT, 9, false, Ink.GRAPHITE, false, Rule.NONE);

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FontFamily;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
@@ -40,6 +41,8 @@ final class Looks {
         style.setFont(font(new Face(look.points(), look.strong(), look.ink())));
         style.setAlignment(look.side());
         style.setVerticalAlignment(look.rule() == Look.Rule.HEAD ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
+        // Room between a number and the words in the next column.
+        style.setIndention((short) (look.wraps() && look.side() == HorizontalAlignment.LEFT ? 1 : 0));
         style.setWrapText(look.wraps());
         style.setDataFormat(workbook.createDataFormat().getFormat(look.format()));
         rule(style, look.rule());

@@ -15,8 +15,8 @@ final class ReadFirstSheet {
     private static final List<Column> COLUMNS = List.of(
             Column.text("matter", "Matter", 26),
             Column.text("words", "What to know", 72),
-            Column.text("steps", "Steps", 14),
-            Column.text("source", "Source", 36));
+            Column.text("steps", "Steps", 18),
+            Column.text("source", "Source", 30));
 
     private static final List<Column> SIZES = List.of(
             Column.text("size", "Size", 0), Column.text("value", "In this plan", 0), Column.text("range", "Range", 0));

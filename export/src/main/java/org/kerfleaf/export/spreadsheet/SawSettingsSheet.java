@@ -21,13 +21,13 @@ final class SawSettingsSheet {
                 List.of(
                         Column.box(),
                         Column.text("saw", "Saw", 16),
-                        Column.text("parts", "Parts", 12),
-                        Column.text("cut", "Cut", 32),
+                        Column.text("parts", "Parts", 10),
+                        Column.text("cut", "Cut", 28),
                         Column.number("tilt", "Blade tilt", 10),
                         Column.number("scale", "Mitre scale", 10),
                         Column.number("depth", book.printed().lengthHead("Depth"), 10),
-                        Column.text("straightedge", "Straightedge", 36),
-                        Column.text("notes", "What to watch", 44)));
+                        Column.text("straightedge", "Straightedge", 32),
+                        Column.text("notes", "What to watch", 32)));
         for (SawSetting setting : settings) {
             line(book, table.row(), setting);
         }

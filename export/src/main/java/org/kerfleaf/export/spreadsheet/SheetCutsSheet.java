@@ -33,14 +33,14 @@ final class SheetCutsSheet {
                         Column.box(),
                         Column.number("sheet", "Sheet", 7),
                         Column.text("stock", "From", 22),
-                        Column.text("cut", "Cut", 6),
+                        Column.number("cut", "Cut", 6),
                         Column.text("frees", "Sets free", 34),
                         Column.text("way", "Way", 15),
                         Column.number("set", printed.lengthHead("Set to"), 12),
                         Column.text("reads", "Read on the tape", 17),
                         Column.skip(11),
                         Column.skip(11),
-                        Column.skip(10)));
+                        Column.skip(12)));
         for (int at = 0; at < layouts.size(); at++) {
             for (SheetCut cut : layouts.get(at).cuts()) {
                 cut(cuts.row(), at + 1, layouts.get(at), cut);
@@ -64,7 +64,7 @@ final class SheetCutsSheet {
         Table table = leaf.nextTable(
                 "Where each part lies, from the lower left corner of the untrimmed sheet",
                 List.of(
-                        Column.box(),
+                        Column.skip(),
                         Column.number("sheet", "Sheet", 0),
                         Column.text("stock", "From", 0),
                         Column.text("letter", "Mark", 0),

@@ -45,20 +45,12 @@ final class Table {
 
     /** Puts a filter on the head. */
     Table filtered() {
-        leaf.filter(firstRow - 1, firstRow - 1 + rows, firstFiltered(), lastFiltered());
+        leaf.filter(firstRow - 1, firstRow - 1 + rows, firstFiltered(), Column.lastUsed(columns));
         return this;
     }
 
     private int firstFiltered() {
         return columns.get(0).key().equals("box") ? 1 : 0;
-    }
-
-    private int lastFiltered() {
-        int last = columns.size() - 1;
-        while (columns.get(last).isSkipped()) {
-            last--;
-        }
-        return last;
     }
 
     /** All cells of a column, fixed: {@code $F$5:$F$12}. */
