@@ -1,0 +1,5 @@
+package org.kerfleaf.export.command;
+
+final class Main {
+    private Main() {}
+}
