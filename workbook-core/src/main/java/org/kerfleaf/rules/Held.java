@@ -14,39 +14,28 @@ record Held(String rule, String against, String source, MeasureStyle style) {
 
     /** Holds if {@code have} is {@code wanted} or more. */
     Check atLeast(String sentence, Length have, Length wanted, String advice) {
-        return line(sentence + " Wanted: " + Say.fine(wanted, style) + ".", have.minus(wanted), wanted, advice);
+        String bound = " Wanted: " + Say.fine(wanted, style) + ".";
+        return line(sentence + bound, have.minus(wanted), wanted, "short by ", advice);
     }
 
     /** Holds if {@code have} is {@code allowed} or less. */
     Check atMost(String sentence, Length have, Length allowed, String advice) {
-        return line(sentence + " Allowed: " + Say.fine(allowed, style) + ".", allowed.minus(have), allowed, advice);
+        String bound = " Allowed: " + Say.fine(allowed, style) + ".";
+        return line(sentence + bound, allowed.minus(have), allowed, "over by ", advice);
     }
 
     /** Holds if {@code have} lies between the two; the level is 1 in the middle and 0 at either end. */
     Check between(String sentence, Length have, Length least, Length most, String advice) {
         String bounds = " Wanted: " + Say.fine(least, style) + " to " + Say.fine(most, style) + ".";
-        return line(
-                sentence + bounds,
-                have.minus(least).min(most.minus(have)),
-                most.minus(least).half(),
-                advice);
+        Length left = have.minus(least).min(most.minus(have));
+        String lacking = have.isLongerThan(most) ? "over by " : "short by ";
+        return line(sentence + bounds, left, most.minus(least).half(), lacking, advice);
     }
 
-    private Check line(String sentence, Length left, Length scale, String advice) {
-        double level = scale.isZero() ? Long.signum(left.nanometres()) : left.dividedBy(scale.absolute());
+    private Check line(String sentence, Length left, Length scale, String lacking, String advice) {
         String much = Say.difference(left, style);
-        if (left.isNegative()) {
-            return new Check(
-                    name(),
-                    sentence + " Short by " + much + ".",
-                    "short by " + much,
-                    OptionalDouble.of(level),
-                    Verdict.SHORT,
-                    advice,
-                    source);
-        }
-        String spare = left.isZero() ? "nothing to spare" : much + " to spare";
-        return new Check(name(), sentence, spare, OptionalDouble.of(level), Verdict.HOLDS, "", source);
+        double level = scale.isZero() ? Long.signum(left.nanometres()) : left.dividedBy(scale.absolute());
+        return level(sentence, level, left.isZero() ? "nothing to spare" : much + " to spare", lacking + much, advice);
     }
 
     /** Holds if the level, a share of what was wanted, is zero or more; the margin is said in words for both cases. */
