@@ -84,6 +84,13 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
         return ounces < 128 ? Decimals.of(ounces / 32, 2) + " qt" : Decimals.of(ounces / 128, 2) + " gal";
     }
 
+    /** The unit for what lies in heaps and holes: cubic feet, or litres. */
+    public String bulk(MeasureStyle style) {
+        return style.unit() == LengthUnit.INCHES
+                ? Decimals.of(inCubicFeet(), 2) + " cu ft"
+                : Decimals.of(inLitres(), 0) + " l";
+    }
+
     @Override
     public int compareTo(Volume other) {
         return Double.compare(cubicMillimetres, other.cubicMillimetres);

@@ -44,7 +44,7 @@ class FastenerLineTest {
 
     @Test
     void count_noSpacing_isRefused() {
-        assertThatThrownBy(() -> FastenerLine.count(FIVE, END, Length.ZERO)).hasMessageContaining("0 mm");
+        assertThatThrownBy(() -> FastenerLine.count(FIVE, END, Length.ZERO)).hasMessageContaining("every 0 in");
     }
 
     /** Second derivation: the fewest that keep both ends and the spacing, found by adding one at a time. */
