@@ -1,7 +1,6 @@
 package org.kerfleaf.cutting;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.joda.money.Money;
@@ -80,24 +79,12 @@ public final class BoardCutting {
                     case NOT_KNOWN -> cheapestNotRuledOut = Math.min(cheapestNotRuledOut, mix.cost());
                 }
             }
+            // Every mix up to here was passed over for certain, but what lies between here and the plain layout was
+            // not.
             cheapestNotRuledOut = 0;
-            BoardMix plain = plainMix();
-            return result(plain, BoardFill.firstFit(question.needs(), plain.each(question.capacities())));
-        }
-
-        /** Enough of the longest boards, first fit. */
-        private BoardMix plainMix() {
-            int longest = question.sizes().size() - 1;
-            long capacity = question.capacities()[longest];
-            long[] most = new long[question.needs().length];
-            Arrays.fill(most, capacity);
-            int used = Arrays.stream(BoardFill.firstFit(question.needs(), most))
-                            .max()
-                            .orElse(0)
-                    + 1;
-            int[] counts = new int[longest + 1];
-            counts[longest] = used;
-            return new BoardMix(counts, used * question.prices()[longest], used, used * capacity, longest);
+            PlainBoards.Layout plain =
+                    new PlainBoards(question.needs(), question.capacities(), question.prices()).layout();
+            return result(plain.mix(), plain.boardOf());
         }
 
         private Result result(BoardMix mix, int[] boardOf) {

@@ -57,13 +57,17 @@ final class BoardFill {
         Arrays.fill(boardOf, -1);
         int placed = 0;
         for (int board = 0; board < boards.length && placed < sizes.length; board++) {
-            OneBoard search = new OneBoard(sizes, boardOf, boards[board], longestFirst);
-            for (int piece : search.best()) {
+            for (int piece : one(sizes, boardOf, boards[board], longestFirst)) {
                 boardOf[piece] = board;
                 placed++;
             }
         }
         return placed == sizes.length ? boardOf : null;
+    }
+
+    /** The pieces that fill one board best, of those whose board is still below zero. */
+    static int[] one(long[] sizes, int[] boardOf, long capacity, boolean longestFirst) {
+        return new OneBoard(sizes, boardOf, capacity, longestFirst).best();
     }
 
     /** The search for the fullest set of pieces for one board. */

@@ -21,6 +21,9 @@ record DualFeasible(LongUnaryOperator numerator, long denominator) {
     /** Beyond this k the functions come so close to the plain share that they no longer gain anything. */
     private static final int LARGEST_K = 40;
 
+    /** How many sizes serve as thresholds; with more of them, every so many is left out and the bound stays true. */
+    private static final int MOST_THRESHOLDS = 80;
+
     static DualFeasible share(long capacity) {
         return new DualFeasible(x -> x, capacity);
     }
@@ -40,7 +43,7 @@ record DualFeasible(LongUnaryOperator numerator, long denominator) {
         return new DualFeasible(x -> x > capacity - e ? capacity : x < e ? 0 : x, capacity);
     }
 
-    /** The plain share, u_1 to u_40, and U_e for every size present (and its complement) up to half the capacity. */
+    /** The plain share, u_1 to u_40, and U_e for sizes present (and their complements) up to half the capacity. */
     static List<DualFeasible> family(long capacity, Collection<Long> sizes) {
         List<DualFeasible> family = new ArrayList<>();
         family.add(share(capacity));
@@ -51,10 +54,11 @@ record DualFeasible(LongUnaryOperator numerator, long denominator) {
         for (long size : sizes) {
             thresholds.add(Math.min(size, capacity - size + 1));
         }
-        for (long e : thresholds) {
-            if (e > 0 && e <= capacity / 2) {
-                family.add(ignoringBelow(e, capacity));
-            }
+        List<Long> below =
+                thresholds.stream().filter(e -> e > 0 && e <= capacity / 2).toList();
+        int stride = below.size() / MOST_THRESHOLDS + 1;
+        for (int i = 0; i < below.size(); i += stride) {
+            family.add(ignoringBelow(below.get(i), capacity));
         }
         return family;
     }

@@ -2,9 +2,7 @@ package org.kerfleaf.cutting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.kerfleaf.measure.Length;
@@ -200,14 +198,10 @@ final class Sawing {
         if (cut.alsoFrees() != null) {
             cut.alsoFrees().names(names);
         }
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        names.forEach(name -> counts.merge(name, 1, Integer::sum));
-        List<String> words = new ArrayList<>();
-        counts.forEach((name, count) -> words.add(count == 1 ? name : count + " of " + name));
+        List<String> words = PartNames.counted(names);
         if (cut.andOffcut()) {
             words.add("the offcut");
         }
-        String last = words.remove(words.size() - 1);
-        return words.isEmpty() ? last : String.join(", ", words) + " and " + last;
+        return PartNames.list(words);
     }
 }

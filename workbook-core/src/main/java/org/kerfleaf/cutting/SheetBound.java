@@ -20,6 +20,11 @@ final class SheetBound {
     /** A number of sheets below which it is impossible, and why. */
     record Least(int sheets, String because) {}
 
+    /** From how many parts, the largest first, a set of parts that keep apart is grown. */
+    private static final int SEEDS = 100;
+
+    private static final int MOST_NAMES = 6;
+
     private final List<Blank> parts;
     private final Map<Blank, Integer> counts = new LinkedHashMap<>();
     private final long length;
@@ -46,7 +51,7 @@ final class SheetBound {
         List<Blank> apart = apart();
         if (apart.size() > least.sheets()) {
             least = new Least(
-                    apart.size(), "Fewer is impossible: of %s no two fit on one sheet.".formatted(names(apart)));
+                    apart.size(), "Fewer is impossible: no two of these fit on one sheet: %s.".formatted(names(apart)));
         }
         int steps = bySteps();
         if (steps > least.sheets()) {
@@ -143,7 +148,7 @@ final class SheetBound {
         return BigInteger.valueOf(a).multiply(BigInteger.valueOf(b));
     }
 
-    /** A large set of parts no two of which share a sheet, grown from each part in turn. */
+    /** A large set of parts no two of which share a sheet, grown from each of the larger parts in turn. */
     private List<Blank> apart() {
         List<Blank> largestFirst = parts.stream()
                 .sorted(Comparator.comparingDouble((Blank part) -> OffcutRule.area(part.length(), part.width()))
@@ -151,7 +156,7 @@ final class SheetBound {
                         .thenComparingInt(Blank::kind))
                 .toList();
         List<Blank> best = List.of();
-        for (Blank seed : counts.keySet()) {
+        for (Blank seed : largestFirst.stream().distinct().limit(SEEDS).toList()) {
             List<Blank> set = new ArrayList<>(List.of(seed));
             boolean seedPassed = false;
             for (Blank part : largestFirst) {
@@ -183,12 +188,9 @@ final class SheetBound {
     }
 
     private static String names(List<Blank> parts) {
-        List<String> names = parts.stream().map(Blank::part).distinct().sorted().toList();
-        if (names.size() == 1) {
-            return "%d of %s".formatted(parts.size(), names.get(0));
-        }
-        String list = String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
-        return parts.size() == names.size() ? list : "the %d parts named %s".formatted(parts.size(), list);
+        List<String> words =
+                PartNames.counted(parts.stream().map(Blank::part).sorted().toList());
+        return words.size() > MOST_NAMES ? parts.size() + " of the larger parts" : PartNames.list(words);
     }
 
     static String sheets(int count) {

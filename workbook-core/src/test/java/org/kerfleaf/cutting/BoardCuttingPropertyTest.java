@@ -36,6 +36,25 @@ class BoardCuttingPropertyTest {
     }
 
     @Test
+    void cut_listTooLongForEveryMix_isStillCutAndClaimsNothing() {
+        RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(7);
+        List<BoardPiece> pieces = new ArrayList<>();
+        for (int i = 0; i < 400; i++) {
+            pieces.add(new BoardPiece("Part " + i, units(random.nextInt(10, 240)), 1));
+        }
+        List<BoardSize> sizes = new ArrayList<>();
+        for (int length = 100; length <= 250; length += 25) {
+            Money price = Money.ofMinor(CurrencyUnit.of("GBP"), 3L * length + 40 + length % 50);
+            sizes.add(new BoardSize("Pine", units(length), units(0), units(1), Optional.of(price)));
+        }
+        BoardCutting.Result result = BoardCutting.cut(pieces, sizes);
+        assertThat(cutOut(result)).isEqualTo(wanted(pieces));
+        result.layouts().forEach(layout -> holdsTogether(layout, "long list"));
+        assertThat(result.bound().proven()).isFalse();
+        assertThat(result.bound().because()).isEqualTo("A cheaper mix is not ruled out.");
+    }
+
+    @Test
     void cut_sameListTwice_givesTheSame() {
         for (long seed = 0; seed < 50; seed++) {
             Case list = list(seed, 40);

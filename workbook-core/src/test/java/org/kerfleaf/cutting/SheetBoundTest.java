@@ -44,7 +44,7 @@ class SheetBoundTest {
         assertThat(new SheetBound(parts("3 of 5x10", false), 10, 10).least().because())
                 .isEqualTo("Fewer is impossible: the parts with their kerfs cover more than one sheet.");
         assertThat(new SheetBound(parts("4 of 6x6", false), 10, 10).least().because())
-                .isEqualTo("Fewer is impossible: of 4 of 6x6 no two fit on one sheet.");
+                .isEqualTo("Fewer is impossible: no two of these fit on one sheet: 4 of 6x6.");
         assertThat(new SheetBound(parts("2 of 6x6, 4 of 3x10", false), 10, 10)
                         .least()
                         .because())

@@ -194,7 +194,7 @@ class SheetCuttingTest {
         SheetSize square = sheet(units(10), units(10), Length.ZERO, Length.ZERO);
         assertThat(cut(List.of(fixed("Panel", units(6), units(6), 4)), square).bound())
                 .isEqualTo(new StockBound(
-                        "sheet", 4, 4, true, "Fewer is impossible: of 4 of Panel no two fit on one sheet."));
+                        "sheet", 4, 4, true, "Fewer is impossible: no two of these fit on one sheet: 4 of Panel."));
     }
 
     @Test
