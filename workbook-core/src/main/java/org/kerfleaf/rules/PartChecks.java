@@ -1,5 +1,6 @@
 package org.kerfleaf.rules;
 
+import java.math.RoundingMode;
 import java.util.Optional;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
@@ -10,6 +11,8 @@ import org.kerfleaf.reason.Reason;
 public final class PartChecks {
     private static final Length LIP_INCHES = Length.ofSixtyFourths(16);
     private static final Length LIP_MILLIMETRES = Length.ofMillimetres(6);
+    private static final Length BITE_INCHES = Length.ofSixtyFourths(8);
+    private static final Length BITE_MILLIMETRES = Length.ofMillimetres(3);
     private static final Length FRAME_INCHES = Length.ofInches(2);
     private static final Length FRAME_MILLIMETRES = Length.ofMillimetres(50);
     private static final Length CAP_INCHES = Length.ofSixtyFourths(96);
@@ -31,6 +34,23 @@ public final class PartChecks {
                 wanted,
                 "A rabbet %s deep would leave enough; take a thinner bead."
                         .formatted(Say.fine(thickness.minus(wanted), style)));
+    }
+
+    /** Check 28: a router takes 1/8 in (3 mm) of depth in one pass; more is cut in so many passes. */
+    public static Check routerBite(String of, Length depth, int passes, MeasureStyle style) {
+        Held held = new Held("Router bite", of, "tool makers' manuals (seen in a copy)", style);
+        Length most = Say.rule(style, BITE_INCHES, BITE_MILLIMETRES);
+        long enough = depth.roundedTo(most, RoundingMode.CEILING).nanometres() / most.nanometres();
+        return held.atMost(
+                "%s deep in %d %s takes %s at a time."
+                        .formatted(
+                                Say.fine(depth, style),
+                                passes,
+                                passes == 1 ? "pass" : "passes",
+                                Say.fine(depth.dividedBy(passes), style)),
+                depth.dividedBy(passes),
+                most,
+                "%d passes would do.".formatted(enough));
     }
 
     /** Check 30: the narrowest rail or stile left beside an opening is 2 in (50 mm). */

@@ -81,10 +81,10 @@ public final class SiteChecks {
         Held held = new Held("Post depth", of, "IBC 1807.3.2.1 and 1806.3.4, ASCE 7-16 (seen in copies)", style);
         if (doubled.isEmpty()) {
             return held.falls(
-                    "The wind asks for a depth beyond the rule's 12 ft. " + SitePlan.DEFERS,
+                    "The wind asks for a depth beyond the rule's 12 ft (3.66 m). " + SitePlan.DEFERS,
                     "A smaller box, a lower post or a concrete pier would be right; ask a professional.");
         }
-        String alone = plain.map(depth -> Say.fine(depth, style)).orElse("more than 12 ft");
+        String alone = plain.map(depth -> Say.fine(depth, style)).orElse("more than 12 ft (3.66 m)");
         boolean without = plain.isPresent() && !inGround.isShorterThan(plain.get());
         boolean with = !inGround.isShorterThan(doubled.get());
         String how = without

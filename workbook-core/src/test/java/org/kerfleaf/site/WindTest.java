@@ -1,6 +1,7 @@
 package org.kerfleaf.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -74,6 +75,16 @@ class WindTest {
         assertThat(WindSpeed.ofMilesPerHour(115).in(MeasureStyle.INCHES)).isEqualTo("115 mph");
         assertThat(WindSpeed.ofMilesPerHour(115).in(MeasureStyle.MILLIMETRES)).isEqualTo("51 m/s");
         assertThat(Pressure.ofPoundsPerSquareFoot(1).pascals()).isCloseTo(47.880259, within(1e-6));
+    }
+
+    @Test
+    void parse_speeds_areReadInTheirUnit() {
+        assertThat(WindSpeed.parse("115 mph").inMilesPerHour()).isCloseTo(115, within(1e-9));
+        assertThat(WindSpeed.parse("51.5 m/s").metresPerSecond()).isEqualTo(51.5);
+        assertThat(WindSpeed.parse("180 km/h").metresPerSecond()).isCloseTo(50, within(1e-9));
+        assertThatThrownBy(() -> WindSpeed.parse("strong"))
+                .hasMessageContaining("“strong”")
+                .hasMessageContaining("115 mph");
     }
 
     private static double pressure(double mph, double aboveSea) {
