@@ -66,6 +66,7 @@ final class Kerfleaf implements Runnable {
             CommandSpec spec = word.getCommandSpec();
             spec.usageMessage()
                     .synopsisHeading("%n")
+                    .customSynopsis("kerfleaf %s FILE, then what is asked of it".formatted(spec.name()))
                     .optionListHeading("%nIt can be asked%n")
                     .parameterListHeading("%nIt needs%n");
         }
