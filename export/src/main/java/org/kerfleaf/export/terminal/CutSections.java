@@ -33,7 +33,7 @@ final class CutSections {
     static List<Section> of(Plan plan) {
         CutSections told = new CutSections(plan);
         return List.of(
-                new Section("Does not make sense yet", "", !plan.problems().isEmpty(), told::problems),
+                problems(plan),
                 new Section("Sizes", "", !plan.sizes().isEmpty(), told::sizes),
                 new Section(
                         "Cut list",
@@ -47,6 +47,10 @@ final class CutSections {
                         "angles from square",
                         !plan.sawSettings().isEmpty(),
                         told::settings));
+    }
+
+    static Section problems(Plan plan) {
+        return new Section("Does not make sense yet", "", !plan.problems().isEmpty(), new CutSections(plan)::problems);
     }
 
     private void problems(Page page) {

@@ -14,6 +14,12 @@ public final class TerminalText {
 
     private TerminalText() {}
 
+    /** What does not make sense and the checks, short ones first; none of either leaves the title block. */
+    public static String checks(Plan plan, int columns) {
+        List<Section> sections = List.of(CutSections.problems(plan), WorkSections.checks(plan));
+        return told(plan, new Page(plan.style(), within(columns), false), sections);
+    }
+
     /**
      * The whole plan; what does not make sense stands first.
      *
@@ -21,16 +27,21 @@ public final class TerminalText {
      * @param reasons whether each figure says why it is what it is
      */
     public static String of(Plan plan, int columns, boolean reasons) {
-        int width = Math.max(NARROWEST, Math.min(WIDEST, columns));
-        List<Section> sections = new ArrayList<>();
-        sections.addAll(CutSections.of(plan));
+        List<Section> sections = new ArrayList<>(CutSections.of(plan));
         sections.addAll(WorkSections.of(plan));
-        Page page = new Page(plan.style(), width, reasons);
+        return told(plan, new Page(plan.style(), within(columns), reasons), sections);
+    }
+
+    private static String told(Plan plan, Page page, List<Section> sections) {
         page.titleBlock(plan);
         List<Section> told = sections.stream().filter(Section::isTold).toList();
         for (int at = 0; at < told.size(); at++) {
             page.section(told.get(at), (double) at / Math.max(1, told.size() - 1));
         }
         return page.text();
+    }
+
+    private static int within(int columns) {
+        return Math.max(NARROWEST, Math.min(WIDEST, columns));
     }
 }

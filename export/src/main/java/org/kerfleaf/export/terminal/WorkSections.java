@@ -41,13 +41,18 @@ final class WorkSections {
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), told::site),
                 new Section("Cost", "in " + plan.currency().getCode(), bought, told::cost),
-                new Section("Checks", told.verdicts(), !plan.checks().isEmpty(), told::checks),
+                checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
                 new Section(
                         "Cautions",
                         "read before the first cut",
                         !plan.cautions().isEmpty(),
                         told::cautions));
+    }
+
+    static Section checks(Plan plan) {
+        WorkSections told = new WorkSections(plan);
+        return new Section("Checks", told.verdicts(), !plan.checks().isEmpty(), told::checks);
     }
 
     private void hardware(Page page) {
