@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
  */
 final class CellEdit {
     private static final Pattern LINE_END = Pattern.compile("\r\n?");
-    private static final Pattern LINE_OF_BLANKS = Pattern.compile("(?m)^[ \t]+$");
-    private static final Pattern BLANKS_AT_END = Pattern.compile("[ \t]+$");
+    /** Only {@code \n} ends a line here (flag d), as in the file: a cell may hold other Unicode line separators. */
+    private static final Pattern LINE_OF_BLANKS = Pattern.compile("(?md)^[ \t]+$");
+
+    private static final Pattern BLANKS_AT_END = Pattern.compile("[ \t]+\\z");
     private static final int TAB_STOP = 4;
     /** A fence indented this far is text (CommonMark 0.31.2 section 4.5). */
     private static final int TOO_FAR_IN = 4;
@@ -97,14 +99,31 @@ final class CellEdit {
             int behind = news.size() - i;
             int old = i < head ? fence.firstLine() + i : behind <= tail ? fence.afterLine() - behind : -1;
             String line = old < 0 ? written(news.get(i)) : lines.content(old);
-            boolean last = behind == 1;
-            body.append(line);
             // A last line without any char needs its line end, or it would be no line.
-            if (!last || !bare || line.isEmpty()) {
-                body.append(old < 0 || lines.mark(old).isEmpty() ? mark : lines.mark(old));
+            if (behind == 1 && bare && !line.isEmpty()) {
+                body.append(line);
+            } else {
+                addLine(body, line, old < 0 || lines.mark(old).isEmpty() ? mark : lines.mark(old));
             }
         }
+        if (endsWithCr(body) && text.startsWith("\n", lines.start(fence.afterLine()))) {
+            // The LF behind must stay a line end of its own; a blank line in the cell reads back as no line does.
+            body.append(body.isEmpty() ? written("") : "").append('\n');
+        }
         return body.toString();
+    }
+
+    /** Adds a line such that a lone CR before it and an LF behind it do not become one line end. */
+    private void addLine(StringBuilder body, String line, String itsMark) {
+        boolean wouldMerge = endsWithCr(body) && line.isEmpty() && itsMark.equals("\n");
+        body.append(line).append(wouldMerge ? "\r" : itsMark);
+    }
+
+    /** Whether the file, up to what the body has so far, ends in a CR. */
+    private boolean endsWithCr(StringBuilder body) {
+        return body.isEmpty()
+                ? text.startsWith("\r", lines.start(fence.firstLine()) - 1)
+                : body.charAt(body.length() - 1) == '\r';
     }
 
     /** Whether the fence is open and the file ends with it, without a line end. */

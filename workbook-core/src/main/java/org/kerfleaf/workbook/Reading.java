@@ -12,8 +12,8 @@ import org.kerfleaf.sketch.Sketch;
 
 /** What one pass over a workbook's text found. Not changed after {@link #of}. */
 final class Reading {
-    /** Lists and quotes inside one another; what is nested deeper is read as text. */
-    private static final int MOST_NESTED_BLOCKS = 64;
+    /** Blocks inside one another, a list counting two; what is nested deeper is read as text. */
+    private static final int MOST_NESTED_BLOCKS = 500;
     /** Emphasis and links inside one another; what is nested deeper is read as text. */
     private static final int MOST_NESTED_MARKS = 64;
 

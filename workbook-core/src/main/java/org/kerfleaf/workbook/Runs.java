@@ -7,17 +7,27 @@ import org.kerfleaf.workbook.Prose.Style;
 
 /** Collects stretches of text; neighbours of one style become one, but every live value stays by itself. */
 final class Runs {
-    private final List<Run> runs = new ArrayList<>();
+    /** All but the last stretch; that one is still open to more text of its style. */
+    private final List<Run> done = new ArrayList<>();
+
+    private final StringBuilder openText = new StringBuilder();
+    private Style openStyle = Style.PLAIN;
 
     void add(String text, Style style) {
         if (text.isEmpty()) {
             return;
         }
-        int last = runs.size() - 1;
-        if (last >= 0 && style != Style.VALUE && runs.get(last).style() == style) {
-            runs.set(last, new Run(runs.get(last).text() + text, style));
-        } else {
-            runs.add(new Run(text, style));
+        if (style == Style.VALUE || style != openStyle) {
+            close();
+        }
+        openText.append(text);
+        openStyle = style;
+    }
+
+    private void close() {
+        if (!openText.isEmpty()) {
+            done.add(new Run(openText.toString(), openStyle));
+            openText.setLength(0);
         }
     }
 
@@ -27,7 +37,7 @@ final class Runs {
 
     /** Sets two paragraphs apart where all stands in one. */
     void addBetween(String text) {
-        if (!runs.isEmpty()) {
+        if (!list().isEmpty()) {
             add(text, Style.PLAIN);
         }
     }
@@ -38,34 +48,39 @@ final class Runs {
 
     String text() {
         var text = new StringBuilder();
-        runs.forEach(run -> text.append(run.text()));
+        list().forEach(run -> text.append(run.text()));
         return text.toString();
     }
 
     /** Takes that many chars off the beginning, and the blanks that follow. */
     void cut(int chars) {
+        close();
         int left = chars;
-        while (!runs.isEmpty()) {
-            Run first = runs.get(0);
+        while (!done.isEmpty()) {
+            Run first = done.get(0);
             int here = Math.min(left, first.text().length());
             left -= here;
             String rest = first.text().substring(here);
             rest = left == 0 ? rest.stripLeading() : rest;
             if (!rest.isEmpty()) {
-                runs.set(0, new Run(rest, first.style()));
+                done.set(0, new Run(rest, first.style()));
                 return;
             }
-            runs.remove(0);
+            done.remove(0);
         }
     }
 
     List<Run> inEmphasis() {
         var emphasised = new Runs();
-        runs.forEach(run -> emphasised.add(run.text(), run.style() == Style.PLAIN ? Style.EMPHASIS : run.style()));
+        list().forEach(run -> emphasised.add(run.text(), run.style() == Style.PLAIN ? Style.EMPHASIS : run.style()));
         return emphasised.list();
     }
 
     List<Run> list() {
-        return List.copyOf(runs);
+        var all = new ArrayList<>(done);
+        if (!openText.isEmpty()) {
+            all.add(new Run(openText.toString(), openStyle));
+        }
+        return List.copyOf(all);
     }
 }

@@ -1,5 +1,6 @@
 package org.kerfleaf.workbook;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.function.IntFunction;
 import org.commonmark.node.Heading;
@@ -68,17 +69,17 @@ public final class Workbook {
 
     /** Returns the cells, in document order. */
     public List<Cell> cells() {
-        return List.copyOf(reading.cells);
+        return Collections.unmodifiableList(reading.cells);
     }
 
     /** Returns the views, in document order. */
     public List<View> views() {
-        return List.copyOf(reading.views);
+        return Collections.unmodifiableList(reading.views);
     }
 
     /** Returns the live values of the prose, in document order. */
     public List<LiveValue> liveValues() {
-        return List.copyOf(reading.liveValues);
+        return Collections.unmodifiableList(reading.liveValues);
     }
 
     /**
@@ -87,12 +88,12 @@ public final class Workbook {
      * of that step.
      */
     public List<Sketch.Step> steps() {
-        return List.copyOf(reading.steps);
+        return Collections.unmodifiableList(reading.steps);
     }
 
     /** Returns what looks like a slip of the pen, from the top: live values and cells that are never closed. */
     public List<Slip> slips() {
-        return List.copyOf(reading.slips);
+        return Collections.unmodifiableList(reading.slips);
     }
 
     /** Returns the file's text without its byte order mark; every offset counts in it. */

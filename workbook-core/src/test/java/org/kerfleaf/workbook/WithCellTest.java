@@ -29,6 +29,19 @@ class WithCellTest {
     }
 
     @Test
+    void withCell_blankLineAfterALoneCarriageReturn_staysALine() {
+        assertThat(with("```java\rone\n```\n", "\ntwo")).isEqualTo("```java\r\rtwo\n```\n");
+        assertThat(with("> ```java\r> one\r> two\n\nWords\n", "one")).isEqualTo("> ```java\r> one\r\n\nWords\n");
+        assertThat(with("> ```java\r> one\n\n> Words\n", "")).isEqualTo("> ```java\r>\n\n> Words\n");
+    }
+
+    @Test
+    void withCell_otherUnicodeLineSeparators_endNoLine() {
+        assertThat(with("- ```java\n  ```\n", "a \u2028 \u2029\nb"))
+                .isEqualTo("- ```java\n  a \u2028 \u2029\n  b\n  ```\n");
+    }
+
+    @Test
     void withCell_emptyCell_takesTheFilesLineEnd() {
         assertThat(with("a\r\nb\r\n```java\n```\r\n", "one\ntwo"))
                 .isEqualTo("a\r\nb\r\n```java\none\r\ntwo\r\n```\r\n");
