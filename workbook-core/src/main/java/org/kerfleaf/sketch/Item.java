@@ -47,7 +47,8 @@ public record Item(
         }
     }
 
-    static Item of(Kind kind, String name) {
+    /** A fitting of which nothing but its name is said yet. */
+    public static Item of(Kind kind, String name) {
         return new Item(
                 kind,
                 name,

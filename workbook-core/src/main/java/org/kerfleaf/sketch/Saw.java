@@ -6,15 +6,15 @@ import org.kerfleaf.measure.Length;
 /**
  * The maker's circular saw.
  *
- * @param kerf the width of its cut
+ * @param kerf the width of its cut, if said
  * @param left from the left edge of its base to the near face of the blade, if said
  * @param right from the right edge of its base to the near face of the blade, if said
- * @param trims what is trimmed off each edge of a new sheet
+ * @param trims what is trimmed off each edge of a new sheet; nothing unless said
  */
-public record Saw(Origin origin, Length kerf, Optional<Length> left, Optional<Length> right, Length trims)
+public record Saw(Origin origin, Optional<Length> kerf, Optional<Length> left, Optional<Length> right, Length trims)
         implements Declaration {
     public Saw kerf(String wide) {
-        return new Saw(origin, SketchRun.length(wide), left, right, trims);
+        return new Saw(origin, Optional.of(SketchRun.length(wide)), left, right, trims);
     }
 
     public Saw baseToBlade(Side side, String distance) {

@@ -2,6 +2,7 @@ package org.kerfleaf.sketch;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -20,7 +21,7 @@ public final class SketchRun {
     private static final ThreadLocal<SketchRun> CURRENT = new ThreadLocal<>();
 
     private final Map<String, String> tried;
-    private final Map<String, Origin> labels = new LinkedHashMap<>();
+    private final Map<String, Size> sizes = new LinkedHashMap<>();
     private int cell;
     private int line;
     private int step;
@@ -82,14 +83,23 @@ public final class SketchRun {
         currency = chosen;
     }
 
-    /** The value being tried for a size; the label is claimed, so that no second size can have it. */
-    Optional<String> tried(String label, Origin asks) {
-        Origin earlier = labels.putIfAbsent(label, asks);
-        if (earlier != null) {
-            throw new SketchException(
-                    "“%s” is a size already, in line %d. One label, one size.".formatted(label, earlier.line()));
-        }
+    /** The value being tried for a size, if it is another than the workbook's. */
+    Optional<String> tried(String label) {
         return Optional.ofNullable(tried.get(label));
+    }
+
+    /** Keeps a size; its label is its identity. */
+    void keep(Size size) {
+        Size earlier = sizes.putIfAbsent(size.label(), size);
+        if (earlier != null) {
+            throw new SketchException("“%s” is a size already, in line %d. One label, one size."
+                    .formatted(size.label(), earlier.origin().line()));
+        }
+    }
+
+    /** The sizes asked for so far, in the order asked. */
+    public List<Size> sizes() {
+        return List.copyOf(sizes.values());
     }
 
     /** Reads a length; one without a unit is in the workbook's. */
