@@ -18,7 +18,11 @@ public record Passage(int cell, String text, int line) {
 
     /** The line of the file at an offset. */
     public int lineAt(int offset) {
-        return line + (int) text.substring(0, within(offset)).chars().filter(c -> c == '\n').count();
+        return line
+                + (int) text.substring(0, within(offset))
+                        .chars()
+                        .filter(c -> c == '\n')
+                        .count();
     }
 
     /** Says what is wrong at an offset. */

@@ -20,13 +20,14 @@ public record WorkbookSource(
         liveValues = List.copyOf(liveValues);
         for (int i = 0; i < cells.size(); i++) {
             if (cells.get(i).ordinal() != i) {
-                throw new IllegalArgumentException("Cell %d has ordinal %d.".formatted(i, cells.get(i).ordinal()));
+                throw new IllegalArgumentException(
+                        "Cell %d has ordinal %d.".formatted(i, cells.get(i).ordinal()));
             }
         }
         for (int i = 0; i < liveValues.size(); i++) {
             if (liveValues.get(i).ordinal() != i) {
-                throw new IllegalArgumentException(
-                        "Live value %d has ordinal %d.".formatted(i, liveValues.get(i).ordinal()));
+                throw new IllegalArgumentException("Live value %d has ordinal %d."
+                        .formatted(i, liveValues.get(i).ordinal()));
             }
         }
     }

@@ -48,7 +48,8 @@ record Bytecode(Set<String> touches, List<Access> writes, List<Access> reads, Li
         return match.lookingAt() ? "REPL." + match.group(1) : className;
     }
 
-    // Every text of the constant pool: descriptors, signatures and inner classes included, where an inlined constant or a
+    // Every text of the constant pool: descriptors, signatures and inner classes included, where an inlined constant or
+    // a
     // generic type leaves its only trace.
     private static Set<String> named(ClassReader reader, byte[] bytes) {
         Set<String> found = new TreeSet<>();

@@ -31,7 +31,18 @@ record Declared(String name, Kind kind, String parameters, int offset) {
             + "(?:<[^()=;]*?>\\s*)?(?<type>[A-Za-z_]\\w*(?:\\s*\\.\\s*\\w+)*)\\s*(?:<[^()=;]*>)?\\s*(?:\\[\\s*]\\s*)*"
             + "(?<=[\\s>\\]])(?<name>[A-Za-z_]\\w*)\\s*(?:\\[\\s*]\\s*)*(?<next>[(=;,]|$|\\n)");
     private static final Set<String> NOT_A_TYPE = Set.of(
-            "return", "throw", "new", "else", "import", "package", "assert", "yield", "case", "goto", "break", "continue");
+            "return",
+            "throw",
+            "new",
+            "else",
+            "import",
+            "package",
+            "assert",
+            "yield",
+            "case",
+            "goto",
+            "break",
+            "continue");
 
     /** The names that one well-formed piece declares. */
     static List<Declared> in(String piece) {

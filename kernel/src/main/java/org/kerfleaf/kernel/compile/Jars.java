@@ -21,7 +21,8 @@ public final class Jars {
 
     private static Path source(Class<?> type) {
         try {
-            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+            return Path.of(
+                    type.getProtectionDomain().getCodeSource().getLocation().toURI());
         } catch (URISyntaxException notAFile) {
             throw new IllegalStateException("No file holds " + type.getName() + ".", notAFile);
         }

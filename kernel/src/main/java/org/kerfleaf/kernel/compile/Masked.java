@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 
 /** Java text with comments and literals blanked out, every other character where it was. */
 final class Masked {
-    private static final Pattern COMMENT_OR_LITERAL = Pattern.compile(
-            "//[^\\n]*|/\\*(?s:.*?)(?:\\*/|\\z)|\"\"\"(?s:.*?)(?:\"\"\"|\\z)"
+    private static final Pattern COMMENT_OR_LITERAL =
+            Pattern.compile("//[^\\n]*|/\\*(?s:.*?)(?:\\*/|\\z)|\"\"\"(?s:.*?)(?:\"\"\"|\\z)"
                     + "|\"(?:\\\\.|[^\"\\\\\\n])*+(?:\"|(?=\\n)|\\z)|'(?:\\\\.|[^'\\\\\\n])*+(?:'|(?=\\n)|\\z)");
 
     private Masked() {}
@@ -28,7 +28,8 @@ final class Masked {
 
     /** Where a name stands as a word of its own, from an offset on; -1 if it does not. */
     static int indexOf(String masked, String name, int from) {
-        Matcher match = Pattern.compile("(?<![\\w$])" + Pattern.quote(name) + "(?![\\w$])").matcher(masked);
+        Matcher match = Pattern.compile("(?<![\\w$])" + Pattern.quote(name) + "(?![\\w$])")
+                .matcher(masked);
         return match.find(Math.max(0, Math.min(from, masked.length()))) ? match.start() : -1;
     }
 }

@@ -17,7 +17,8 @@ final class Nearest {
                 .min(Comparator.<String>comparingInt(one -> distance(word, one)).thenComparing(one -> one));
     }
 
-    // Damerau-Levenshtein (optimal string alignment): letters added, left out, changed or swapped. Case alone counts one.
+    // Damerau-Levenshtein (optimal string alignment): letters added, left out, changed or swapped. Case alone counts
+    // one.
     static int distance(String one, String other) {
         if (one.equalsIgnoreCase(other)) {
             return one.equals(other) ? 0 : 1;

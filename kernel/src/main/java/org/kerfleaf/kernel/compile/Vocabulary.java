@@ -4,20 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.kerfleaf.words.Words;
 
 /** What every cell sees without saying so, and which names that takes. */
 final class Vocabulary {
-    /** The imports of every cell. */
-    static final List<String> IMPORTS = List.of(
-            "import static org.kerfleaf.words.Words.*;",
-            "import org.kerfleaf.words.*;",
-            "import org.kerfleaf.sketch.*;",
-            "import org.kerfleaf.measure.*;",
-            "import static org.kerfleaf.measure.LengthUnit.*;",
-            "import static org.kerfleaf.sketch.Side.*;",
-            "import static org.kerfleaf.sketch.Way.*;",
-            "import static org.kerfleaf.sketch.Soil.*;",
-            "import java.util.*;");
+    private static final List<String> IMPORTS = Words.imports();
 
     private Vocabulary() {}
 

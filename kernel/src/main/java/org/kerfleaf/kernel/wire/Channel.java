@@ -1,12 +1,12 @@
 package org.kerfleaf.kernel.wire;
 
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.EOFException;
 import java.io.IOException;
-import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
 import java.net.Socket;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
