@@ -1,3 +1,0 @@
-package org.kerfleaf.kernel;
-
-class X {}

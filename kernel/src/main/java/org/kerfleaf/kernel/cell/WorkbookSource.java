@@ -1,0 +1,39 @@
+package org.kerfleaf.kernel.cell;
+
+import java.util.List;
+import org.kerfleaf.sketch.Sketch;
+
+/**
+ * Everything of a workbook that the kernel needs to run it.
+ *
+ * @param title the workbook's title
+ * @param steps its build steps, in document order
+ * @param cells its cells, in document order, ordinals 0, 1, 2 ...
+ * @param liveValues its live values, in document order, ordinals 0, 1, 2 ...
+ */
+public record WorkbookSource(
+        String title, List<Sketch.Step> steps, List<CellSource> cells, List<ProseSource> liveValues) {
+    /** @throws IllegalArgumentException if ordinals do not count 0, 1, 2 ... */
+    public WorkbookSource {
+        steps = List.copyOf(steps);
+        cells = List.copyOf(cells);
+        liveValues = List.copyOf(liveValues);
+        for (int i = 0; i < cells.size(); i++) {
+            if (cells.get(i).ordinal() != i) {
+                throw new IllegalArgumentException(
+                        "Cell %d has ordinal %d.".formatted(i, cells.get(i).ordinal()));
+            }
+        }
+        for (int i = 0; i < liveValues.size(); i++) {
+            if (liveValues.get(i).ordinal() != i) {
+                throw new IllegalArgumentException("Live value %d has ordinal %d."
+                        .formatted(i, liveValues.get(i).ordinal()));
+            }
+        }
+    }
+
+    /** Whether both have the same text in the same places, so that what was compiled for one serves the other. */
+    public boolean sameText(WorkbookSource other) {
+        return cells.equals(other.cells) && liveValues.equals(other.liveValues);
+    }
+}

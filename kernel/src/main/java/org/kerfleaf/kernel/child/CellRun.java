@@ -1,0 +1,205 @@
+package org.kerfleaf.kernel.child;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.lang.reflect.Field;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.kerfleaf.kernel.wire.Channel;
+import org.kerfleaf.kernel.wire.Report;
+import org.kerfleaf.kernel.wire.Request;
+import org.kerfleaf.kernel.wire.Unit;
+import org.kerfleaf.sketch.Live;
+import org.kerfleaf.sketch.Origin;
+import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Problem;
+import org.kerfleaf.sketch.SketchRun;
+import org.kerfleaf.words.Gathering;
+
+/** One run of a workbook from the top, on a thread of its own. A unit that fails costs only what needs it. */
+final class CellRun implements Runnable {
+    private static final String DO_IT = "do_it$";
+
+    /** How many things may be declared for each piece that may be placed; far more than any build needs. */
+    private static final int THINGS_PER_PIECE = 10;
+
+    private final Request request;
+    private final Channel channel;
+    private final Printed printed;
+    private final CellLoader loader;
+    private final SketchRun run;
+    private final Set<Integer> failed;
+    private final Map<Integer, Object> returned = new HashMap<>();
+
+    CellRun(Request request, Channel channel) {
+        this.request = request;
+        this.channel = channel;
+        this.printed = new Printed(request.mostPrinted());
+        this.loader = new CellLoader(request.classes());
+        this.run = new SketchRun(request.sizes());
+        this.failed = new HashSet<>(request.without());
+    }
+
+    @Override
+    public void run() {
+        Set<Thread> before = Thread.getAllStackTraces().keySet();
+        PrintStream out = printed.stream();
+        System.setOut(out);
+        System.setErr(out);
+        Thread.currentThread().setContextClassLoader(loader);
+        try {
+            run.doing(() -> {
+                runAll();
+                return null;
+            });
+            report(new Report.Done(printed.take(), leftThreads(before)));
+        } catch (UncheckedIOException otherEndIsGone) {
+            Runtime.getRuntime().halt(0);
+        }
+    }
+
+    private static boolean leftThreads(Set<Thread> before) {
+        return Thread.getAllStackTraces().keySet().stream()
+                .anyMatch(thread -> !before.contains(thread) && thread != Thread.currentThread());
+    }
+
+    private void runAll() {
+        request.units().stream()
+                .filter(unit -> unit.value() != Unit.Value.PROSE)
+                .forEach(this::runCell);
+        gather();
+        request.units().stream()
+                .filter(unit -> unit.value() == Unit.Value.PROSE)
+                .forEach(this::runLive);
+    }
+
+    private void runCell(Unit unit) {
+        if (canRun(unit) && unit.invoked()) {
+            begin(unit);
+            attempt(unit, () -> {
+                Object value = invoke(unit);
+                if (unit.value() == Unit.Value.RETURNED) {
+                    returned.put(unit.index(), value);
+                }
+            });
+        }
+    }
+
+    private void runLive(Unit unit) {
+        if (canRun(unit)) {
+            begin(unit);
+            attempt(unit, () -> report(new Report.Said(unit.index(), Live.of(invoke(unit)))));
+        }
+    }
+
+    private boolean canRun(Unit unit) {
+        if (failed.contains(unit.index())) {
+            return false;
+        }
+        Optional<Integer> missing =
+                unit.needs().stream().filter(failed::contains).findFirst();
+        missing.ifPresent(needs -> {
+            failed.add(unit.index());
+            report(new Report.Skipped(unit.index(), needs));
+        });
+        return missing.isEmpty();
+    }
+
+    private void begin(Unit unit) {
+        run.at(unit.cell(), unit.line(), unit.step());
+        report(new Report.Began(unit.index(), printed.take()));
+    }
+
+    private void gather() {
+        Values values = new Values(request.mostPieces() * THINGS_PER_PIECE);
+        for (Unit unit : request.units()) {
+            boolean valued = unit.value() == Unit.Value.FIELD || unit.value() == Unit.Value.RETURNED;
+            if (valued && !failed.contains(unit.index())) {
+                attempt(unit, () -> {
+                    Object value = unit.value() == Unit.Value.FIELD ? field(unit) : returned.get(unit.index());
+                    if (!Values.isPlain(value)) {
+                        begin(unit);
+                    }
+                    values.add(value);
+                });
+            }
+        }
+        returned.clear();
+        Gathering.Gathered gathered = Gathering.gather(request.title(), request.steps(), values.found());
+        report(bounded(gathered));
+    }
+
+    private Report bounded(Gathering.Gathered gathered) {
+        long pieces = gathered.sketch().all(Placing.class).stream()
+                .mapToLong(Placing::count)
+                .sum();
+        if (pieces <= request.mostPieces()) {
+            return new Report.Gathered(Optional.of(gathered.sketch()), gathered.problems());
+        }
+        String words = "%d pieces are placed; a workbook holds %d at most.".formatted(pieces, request.mostPieces());
+        return new Report.Gathered(Optional.empty(), List.of(new Problem(Origin.NOWHERE, words)));
+    }
+
+    private interface Work {
+        void run() throws Throwable;
+    }
+
+    private void attempt(Unit unit, Work work) {
+        try {
+            work.run();
+        } catch (UncheckedIOException otherEndIsGone) {
+            if (otherEndIsGone.getCause() instanceof ReportFailed) {
+                throw otherEndIsGone;
+            }
+            threw(unit, otherEndIsGone);
+        } catch (Throwable thrown) {
+            threw(unit, thrown);
+        }
+    }
+
+    private void threw(Unit unit, Throwable thrown) {
+        failed.add(unit.index());
+        report(new Report.Threw(unit.index(), Throwns.of(thrown)));
+    }
+
+    private Object invoke(Unit unit) throws Throwable {
+        Method method = loader.loadClass(unit.className()).getDeclaredMethod(DO_IT);
+        method.setAccessible(true);
+        try {
+            return method.invoke(null);
+        } catch (InvocationTargetException thrown) {
+            throw thrown.getCause();
+        }
+    }
+
+    private Object field(Unit unit) throws ReflectiveOperationException {
+        Field field =
+                loader.loadClass(unit.className()).getDeclaredField(unit.field().orElseThrow());
+        field.setAccessible(true);
+        return field.get(null);
+    }
+
+    /** The connection broke, which is not the cell's doing. */
+    private static final class ReportFailed extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        ReportFailed(IOException cause) {
+            super(cause);
+        }
+    }
+
+    private void report(Report report) {
+        try {
+            channel.send(report);
+        } catch (IOException gone) {
+            throw new UncheckedIOException(new ReportFailed(gone));
+        }
+    }
+}

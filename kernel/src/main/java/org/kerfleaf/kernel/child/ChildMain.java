@@ -1,0 +1,59 @@
+package org.kerfleaf.kernel.child;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import org.kerfleaf.kernel.wire.Channel;
+import org.kerfleaf.kernel.wire.Request;
+import org.kerfleaf.kernel.wire.WireJson;
+import org.kerfleaf.sketch.Sketch;
+
+/**
+ * The child process. Its first line of input names the port to call back and the word to say there; after that, input is
+ * empty and output belongs to nobody. It ends when the other end of its connection does, whatever a cell is doing.
+ */
+public final class ChildMain {
+    private static final long STACK_BYTES = 8L * 1024 * 1024;
+
+    private ChildMain() {}
+
+    /** Serves runs until the program that started it is gone. */
+    public static void main(String[] arguments) throws IOException {
+        String[] call = firstLine(System.in).split(" ");
+        System.setIn(new ByteArrayInputStream(new byte[0]));
+        Surroundings surroundings = Surroundings.now();
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), Integer.parseInt(call[0]))) {
+            socket.setTcpNoDelay(true);
+            socket.getOutputStream().write(call[1].getBytes(StandardCharsets.US_ASCII));
+            socket.getOutputStream().flush();
+            Channel channel = new Channel(socket);
+            warmUp();
+            while (true) {
+                Request request = channel.take(Request.class);
+                surroundings.restore();
+                Thread running = new Thread(null, new CellRun(request, channel), "cells", STACK_BYTES);
+                running.setDaemon(true);
+                running.start();
+            }
+        } catch (IOException otherEndIsGone) {
+            Runtime.getRuntime().halt(0);
+        }
+    }
+
+    // The first JSON in a process takes a second on a busy machine; better while nobody waits.
+    private static void warmUp() {
+        Sketch none = new Sketch("", java.util.List.of(), java.util.List.of());
+        WireJson.mapper().readValue(WireJson.mapper().writeValueAsBytes(none), Sketch.class);
+    }
+
+    private static String firstLine(InputStream in) throws IOException {
+        StringBuilder line = new StringBuilder();
+        for (int next = in.read(); next >= 0 && next != '\n'; next = in.read()) {
+            line.append((char) next);
+        }
+        return line.toString().strip();
+    }
+}

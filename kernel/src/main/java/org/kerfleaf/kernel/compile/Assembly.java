@@ -1,0 +1,247 @@
+package org.kerfleaf.kernel.compile;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import jdk.jshell.Snippet;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
+import org.kerfleaf.kernel.cell.CellProblem;
+import org.kerfleaf.kernel.compile.Bytecode.Access;
+import org.kerfleaf.kernel.wire.ClassCode;
+import org.kerfleaf.kernel.wire.Unit;
+
+/**
+ * Puts together what can run. Which piece needs which is read from the bytecode; JShell's own account of it leaves out
+ * initialisers and bare expressions.
+ */
+final class Assembly {
+    private final SourceCodeAnalysis analysis;
+    private final Map<String, byte[]> classes;
+    private final Names names;
+    private final Map<Piece, Refusal> refused;
+    private final List<Made> made = new ArrayList<>();
+    private final Map<String, Made> byClass = new HashMap<>();
+    private final List<CellProblem> notes = new ArrayList<>();
+
+    /** A snippet with its class. */
+    private record Made(Piece piece, Snippet snippet, String className, int[] offsets, List<Bytecode> code) {
+        boolean runs() {
+            return code.stream().anyMatch(Bytecode::runs) && snippet.kind() != Snippet.Kind.METHOD;
+        }
+
+        int offsetOf(int line) {
+            return offsets[Math.max(0, Math.min(line, offsets.length - 1))];
+        }
+    }
+
+    Assembly(
+            SourceCodeAnalysis analysis,
+            Map<String, byte[]> classes,
+            Names names,
+            Map<Piece, List<Snippet>> snippets,
+            Map<Piece, Refusal> refused) {
+        this.analysis = analysis;
+        this.classes = classes;
+        this.names = names;
+        this.refused = refused;
+        snippets.forEach((piece, all) -> all.forEach(snippet -> take(piece, snippet)));
+    }
+
+    private void take(Piece piece, Snippet snippet) {
+        SnippetWrapper wrapper = analysis.wrapper(snippet);
+        if (wrapper == null || snippet.kind() == Snippet.Kind.IMPORT || snippet.kind() == Snippet.Kind.ERRONEOUS) {
+            return;
+        }
+        String className = wrapper.fullClassName();
+        List<Bytecode> code = classes.entrySet().stream()
+                .filter(entry -> Bytecode.outermost(entry.getKey()).equals(className))
+                .map(entry -> Bytecode.of(entry.getValue()))
+                .toList();
+        Made one = new Made(piece, snippet, className, offsets(wrapper), code);
+        byClass.putIfAbsent(className, one);
+        if (!refused.containsKey(piece)) {
+            made.add(one);
+        }
+    }
+
+    // For every line of the class's source the offset of its first letter in the piece.
+    private static int[] offsets(SnippetWrapper wrapper) {
+        List<Integer> offsets = new ArrayList<>(List.of(0));
+        String text = wrapper.wrapped();
+        for (int begin = 0; begin >= 0 && begin < text.length(); ) {
+            int at = begin;
+            while (at < text.length() && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
+                at++;
+            }
+            offsets.add(Math.max(0, wrapper.wrappedToSourcePosition(at)));
+            int end = text.indexOf('\n', begin);
+            begin = end < 0 ? -1 : end + 1;
+        }
+        return offsets.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    CompiledWorkbook assemble() {
+        made.forEach(one -> misuse(one).ifPresent(refusal -> refused.putIfAbsent(one.piece, refusal)));
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (Made one : made) {
+                if (!refused.containsKey(one.piece)) {
+                    Optional<Refusal> waits = waits(one);
+                    waits.ifPresent(refusal -> refused.put(one.piece, refusal));
+                    changed |= waits.isPresent();
+                }
+            }
+        }
+        List<Made> running =
+                made.stream().filter(one -> !refused.containsKey(one.piece)).toList();
+        running.forEach(this::noteDropped);
+        List<Refusal> refusals = refused.entrySet().stream()
+                .sorted((a, b) -> Integer.compare(names.orderOf(a.getKey()), names.orderOf(b.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
+        return new CompiledWorkbook(code(running), units(running), refusals, notes);
+    }
+
+    private Optional<Refusal> misuse(Made one) {
+        for (Bytecode code : one.code) {
+            for (Access write : code.writes()) {
+                Made owner = byClass.get(Bytecode.outermost(write.className()));
+                String words = owner == null
+                        ? "“%s” has its value already. One name, one value.".formatted(write.field())
+                        : "“%s” has its value already, in line %d. One name, one value."
+                                .formatted(write.field(), owner.piece.line());
+                return refuse(one, write, words);
+            }
+            for (Access read : code.reads()) {
+                Made owner = byClass.get(Bytecode.outermost(read.className()));
+                if (read.field().matches("\\$\\d+")) {
+                    return refuse(one, read, "“%s” is no name. Give the value a name.".formatted(read.field()));
+                }
+                if (owner != null && names.orderOf(owner.piece) > names.orderOf(one.piece)) {
+                    return refuse(
+                            one,
+                            read,
+                            "“%s” is said further down, in line %d. Move that above this."
+                                    .formatted(read.field(), owner.piece.line()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Refusal> refuse(Made one, Access access, String words) {
+        int lineBegin = one.offsetOf(access.line());
+        int at = Masked.indexOf(Masked.of(one.piece.text()), access.field(), lineBegin);
+        CellProblem problem = one.piece.problem(at < 0 ? lineBegin : at, words);
+        return Optional.of(new Refusal(one.piece.live(), Optional.empty(), problem));
+    }
+
+    private Optional<Refusal> waits(Made one) {
+        for (String touched : touches(one)) {
+            Made owner = byClass.get(touched);
+            if (owner == null) {
+                // Compiled against a class that has been replaced: something it touches came together only further
+                // down.
+                return Optional.of(new Refusal(
+                        one.piece.live(),
+                        Optional.empty(),
+                        one.piece.problem(0, "This needs something that is said further down. Move that above this.")));
+            }
+            if (owner.piece != one.piece && refused.containsKey(owner.piece)) {
+                String name = owner.piece.called();
+                return Optional.of(Diagnosis.waits(one.piece, name, one.piece.find(name), owner.piece));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Set<String> touches(Made one) {
+        Set<String> all = new TreeSet<>();
+        one.code.forEach(code -> all.addAll(code.touches()));
+        return all;
+    }
+
+    private void noteDropped(Made one) {
+        for (Bytecode code : one.code) {
+            for (Bytecode.Dropped dropped : code.dropped()) {
+                notes.add(one.piece.problem(
+                        one.offsetOf(dropped.line()),
+                        "%s is made here and kept nowhere, so it does not count. Write: var all = repeat(4, i -> ...)."
+                                .formatted(capital(Wording.aType(dropped.type().getSimpleName())))));
+            }
+        }
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    private List<ClassCode> code(List<Made> running) {
+        Set<String> wanted = new TreeSet<>();
+        running.forEach(one -> wanted.add(one.className));
+        return classes.entrySet().stream()
+                .filter(entry -> wanted.contains(Bytecode.outermost(entry.getKey())))
+                .map(entry -> new ClassCode(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private List<CompiledUnit> units(List<Made> running) {
+        Map<String, Integer> indexes = new LinkedHashMap<>();
+        running.forEach(one -> indexes.putIfAbsent(one.className, indexes.size()));
+        Map<Integer, Set<Integer>> needs = new LinkedHashMap<>();
+        List<Made> units = running.stream()
+                .filter(one -> byClass.get(one.className) == one)
+                .toList();
+        for (int i = 0; i < units.size(); i++) {
+            Set<Integer> touched = new TreeSet<>();
+            touches(units.get(i)).forEach(name -> touched.add(indexes.get(name)));
+            needs.put(i, touched);
+        }
+        List<CompiledUnit> compiled = new ArrayList<>();
+        for (int i = 0; i < units.size(); i++) {
+            compiled.add(unit(i, units.get(i), reach(i, needs)));
+        }
+        return compiled;
+    }
+
+    private static List<Integer> reach(int from, Map<Integer, Set<Integer>> needs) {
+        Set<Integer> reached = new TreeSet<>();
+        List<Integer> open = new ArrayList<>(needs.get(from));
+        while (!open.isEmpty()) {
+            int next = open.remove(open.size() - 1);
+            if (next != from && reached.add(next)) {
+                open.addAll(needs.get(next));
+            }
+        }
+        return List.copyOf(reached);
+    }
+
+    private static CompiledUnit unit(int index, Made one, List<Integer> needs) {
+        Unit.Value value = switch (one.snippet.kind()) {
+            case VAR -> one.piece.isLive() ? Unit.Value.PROSE : Unit.Value.FIELD;
+            case EXPRESSION -> one.piece.isLive() ? Unit.Value.PROSE : Unit.Value.RETURNED;
+            default -> Unit.Value.NONE;
+        };
+        Optional<String> field = value == Unit.Value.FIELD
+                ? Optional.of(((jdk.jshell.VarSnippet) one.snippet).name())
+                : Optional.empty();
+        Unit unit = new Unit(
+                index,
+                one.className,
+                one.runs(),
+                value,
+                field,
+                one.piece.passage().cell(),
+                one.piece.line(),
+                one.piece.step(),
+                needs);
+        return new CompiledUnit(unit, one.piece, one.offsets);
+    }
+}

@@ -1,0 +1,149 @@
+package org.kerfleaf.kernel.compile;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import jdk.jshell.DeclarationSnippet;
+import jdk.jshell.Diag;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.Snippet.Status;
+import jdk.jshell.SourceCodeAnalysis.Suggestion;
+
+/** Says why a piece did not compile: the first thing wrong with itself, or else the name it waits for. */
+final class Diagnosis {
+    private static final Pattern LAST_WORD = Pattern.compile("([A-Za-z_$][\\w$]*)\\W*$");
+
+    private final JShell shell;
+    private final Names names;
+    private final Map<Piece, Refusal> refused;
+
+    /** @param refused the pieces refused so far, which is all that stand above a piece when it is asked about */
+    Diagnosis(JShell shell, Names names, Map<Piece, Refusal> refused) {
+        this.shell = shell;
+        this.names = names;
+        this.refused = refused;
+    }
+
+    Optional<Refusal> of(Piece piece, List<Snippet> made) {
+        for (Snippet snippet : made) {
+            Status status = shell.status(snippet);
+            if (status == Status.REJECTED) {
+                return Optional.of(rejected(piece, snippet));
+            }
+            if (status != Status.VALID) {
+                return Optional.of(unresolved(piece, snippet));
+            }
+        }
+        if (made.isEmpty()) {
+            return Optional.of(refusal(piece, piece.problem(0, "This makes no sense here.")));
+        }
+        if (piece.isLive() && made.stream().anyMatch(snippet -> !hasValue(snippet))) {
+            return Optional.of(
+                    refusal(piece, piece.problem(0, "Prose shows the value of one expression; this has none.")));
+        }
+        return Optional.empty();
+    }
+
+    private static boolean hasValue(Snippet snippet) {
+        return snippet.kind() == Snippet.Kind.EXPRESSION
+                || snippet.subKind() == Snippet.SubKind.TEMP_VAR_EXPRESSION_SUBKIND;
+    }
+
+    private Refusal rejected(Piece piece, Snippet snippet) {
+        Refusal waiting = null;
+        for (Diag diag : shell.diagnostics(snippet).filter(Diag::isError).toList()) {
+            Refusal refusal = of(piece, diag);
+            if (refusal.waitsFor().isEmpty()) {
+                return refusal;
+            }
+            waiting = waiting == null ? refusal : waiting;
+        }
+        return waiting != null ? waiting : refusal(piece, piece.problem(0, "This makes no sense here."));
+    }
+
+    private Refusal of(Piece piece, Diag diag) {
+        String message = diag.getMessage(Locale.ROOT);
+        int start = (int) diag.getStartPosition();
+        int end = (int) diag.getEndPosition();
+        String code = diag.getCode();
+        if (code.startsWith("compiler.err.cant.resolve")) {
+            Matcher word = LAST_WORD.matcher(piece.text().substring(Math.max(0, start), Math.max(start, end)));
+            if (word.find()) {
+                return notKnown(piece, word.group(1), start + word.start(1), message);
+            }
+        }
+        int at = code.startsWith("compiler.err.expected") || code.equals("compiler.err.premature.eof")
+                ? (int) diag.getPosition()
+                : start;
+        String span = piece.text().substring(clamp(piece, start), clamp(piece, Math.max(start, end)));
+        return refusal(piece, piece.problem(at, Wording.of(code, message, span)));
+    }
+
+    private static int clamp(Piece piece, int offset) {
+        return Math.max(0, Math.min(offset, piece.text().length()));
+    }
+
+    private Refusal unresolved(Piece piece, Snippet snippet) {
+        List<String> missing =
+                shell.unresolvedDependencies((DeclarationSnippet) snippet).toList();
+        Refusal waiting = null;
+        for (String one : missing) {
+            String bare = one.replaceFirst("\\(.*", "");
+            String name = bare.substring(bare.lastIndexOf(' ') + 1);
+            Refusal refusal = notKnown(piece, name, piece.find(name), "");
+            if (refusal.waitsFor().isEmpty()) {
+                return refusal;
+            }
+            waiting = waiting == null ? refusal : waiting;
+        }
+        return waiting != null ? waiting : rejected(piece, snippet);
+    }
+
+    private Refusal notKnown(Piece piece, String name, int at, String message) {
+        boolean member = at > 0 && piece.text().substring(0, at).stripTrailing().endsWith(".");
+        Optional<Piece> declaring = member ? Optional.empty() : names.declaring(name);
+        if (declaring.isPresent() && declaring.get() != piece) {
+            Piece other = declaring.get();
+            if (names.orderOf(other) > names.orderOf(piece)) {
+                return refusal(
+                        piece,
+                        piece.problem(
+                                at,
+                                "“%s” is said further down, in line %d. Move that above this."
+                                        .formatted(name, other.line())));
+            }
+            if (refused.containsKey(other)) {
+                return waits(piece, name, at, other);
+            }
+        }
+        String meant = Nearest.to(name, known(piece, at))
+                .map(near -> " Did you mean “%s”?".formatted(near))
+                .orElse("");
+        return refusal(piece, piece.problem(at, Wording.notKnown(name, member, message) + meant));
+    }
+
+    /** The refusal of a piece that is right by itself. */
+    static Refusal waits(Piece piece, String name, int at, Piece other) {
+        return new Refusal(
+                piece.live(),
+                Optional.of(name),
+                piece.problem(at, "Waits for “%s”, line %d.".formatted(name, other.line())));
+    }
+
+    private List<String> known(Piece piece, int at) {
+        return shell.sourceCodeAnalysis().completionSuggestions(piece.text().substring(0, at), at, new int[1]).stream()
+                .map(Suggestion::continuation)
+                .map(word -> word.replaceFirst("\\W.*", ""))
+                .filter(word -> !word.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    private static Refusal refusal(Piece piece, org.kerfleaf.kernel.cell.CellProblem problem) {
+        return new Refusal(piece.live(), Optional.empty(), problem);
+    }
+}

@@ -1,0 +1,65 @@
+package org.kerfleaf.kernel.compile;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Who declares which name in a workbook. The first to declare a name has it. */
+final class Names {
+    private final List<Piece> pieces;
+    private final Map<Piece, Integer> order = new LinkedHashMap<>();
+
+    Names(List<Piece> pieces) {
+        this.pieces = pieces;
+        pieces.forEach(piece -> order.put(piece, order.size()));
+    }
+
+    /** The place of a piece in the document, live values last. */
+    int orderOf(Piece piece) {
+        return order.get(piece);
+    }
+
+    /** The first piece that declares a name. */
+    Optional<Piece> declaring(String name) {
+        return pieces.stream()
+                .filter(piece ->
+                        piece.names().stream().anyMatch(one -> one.name().equals(name)))
+                .findFirst();
+    }
+
+    /** All names of the workbook. */
+    List<String> all() {
+        return pieces.stream()
+                .flatMap(piece -> piece.names().stream())
+                .map(Declared::name)
+                .distinct()
+                .toList();
+    }
+
+    /** Refuses a piece that declares a name which is taken. */
+    Optional<Refusal> refuse(Piece piece) {
+        return piece.names().stream()
+                .flatMap(name -> taken(piece, name).stream()
+                        .map(words -> new Refusal(piece.live(), Optional.empty(), piece.problem(name.offset(), words))))
+                .findFirst();
+    }
+
+    private Optional<String> taken(Piece piece, Declared name) {
+        if (name.kind() == Declared.Kind.METHOD && Vocabulary.hasMethod(name.name())
+                || name.kind() == Declared.Kind.TYPE && Vocabulary.hasType(name.name())) {
+            return Optional.of(
+                    "“%s” is a word of the workbook's own. Another name would be right.".formatted(name.name()));
+        }
+        return pieces.stream()
+                .filter(other -> order.get(other) <= order.get(piece))
+                .flatMap(other -> other.names().stream()
+                        .filter(one -> other != piece || one.offset() < name.offset())
+                        .filter(name::clashesWith)
+                        .map(one -> "“%s” has its value already, in line %d. One name, one value."
+                                .formatted(
+                                        name.name(),
+                                        other.problem(one.offset(), "").line())))
+                .findFirst();
+    }
+}
