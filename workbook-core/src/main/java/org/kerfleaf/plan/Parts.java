@@ -176,13 +176,6 @@ final class Parts {
                                 top.front().in(style),
                                 top.back().in(style),
                                 part.said().trait(Trait.OneBlank.class).isPresent() ? ", both from one blank" : "")));
-        for (PlannedPart.PlannedEdge edge : part.edges()) {
-            then.add("%s %s, %s"
-                    .formatted(
-                            edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL ? "bevel" : "mitre",
-                            edge.angle().value().in(style),
-                            edge.name()));
-        }
         for (Cutout cutout : part.cutouts()) {
             String size = cutout.opening()
                     ? cutout.wide().read(style).text() + " × " + cutout.high().in(style)
