@@ -138,6 +138,19 @@ class ColdFrameTest {
     }
 
     @Test
+    void lid_weight_isPaneAndFrame() {
+        // Ponderosa pine, specific gravity 0.40 at 12 % (Wood Handbook table 5-3, seen in a copy): 28.0 lb/ft³; 281.43
+        // in³ weigh 4.56 lb.
+        double frame = 2 * pounds("Lid stile") + 2 * pounds("Lid rail");
+        assertThat(frame).isCloseTo(4.56, within(0.01));
+        assertThat(frame + pounds("Lid pane")).isCloseTo(11.2, within(0.06));
+    }
+
+    private static double pounds(String part) {
+        return part(part).weight().orElseThrow().value().inPounds();
+    }
+
+    @Test
     void paint_insideAndOutside_is33SquareFeet() {
         FinishLine primer = plan.finish().stream()
                 .filter(f -> f.what().equals("exterior primer"))

@@ -13,6 +13,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.sketch.Glazing;
+import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.Part;
 import org.kerfleaf.sketch.PartKind;
@@ -144,14 +145,19 @@ final class Parts {
         Optional<String> soldAs =
                 sketch.sheet(part.stock()).flatMap(Sheet::soldAs).map(label -> ", sold as " + label.in(style));
         boolean treated = sketch.lumber(part.stock()).map(l -> l.preserved()).orElse(false);
-        return part.stock() + soldAs.orElse("") + (treated ? ", treated" : "");
+        Optional<String> species =
+                sketch.lumber(part.stock()).flatMap(Lumber::species).map(wood -> ", " + wood);
+        return part.stock() + soldAs.orElse("") + species.orElse("") + (treated ? ", treated" : "");
     }
 
     private Optional<Figure<Mass>> weight(SizedPart part, Area face) {
         if (part.thickness().value().isZero()) {
             return Optional.empty();
         }
-        return Density.named(part.said().stock())
+        String wood = sketch.lumber(part.said().stock())
+                .flatMap(Lumber::species)
+                .orElse(part.said().stock());
+        return Density.named(wood)
                 .map(density -> Figure.of(
                         density.value().of(face.by(part.thickness().value())),
                         "area · thickness · density (rabbets not taken off)",

@@ -26,6 +26,13 @@ final class DensityByName {
         if (words.have("osb") || words.have("oriented strand board")) {
             return Optional.of(osb(stock));
         }
+        if (words.have("aluminium") || words.have("aluminum")) {
+            return Optional.of(Figure.of(
+                    Density.ofKilogramsPerCubicMetre(2700),
+                    "aluminium weighs 2.7 kg in a litre",
+                    "handbook value (from memory)",
+                    given("stock", stock)));
+        }
         Optional<GlazingKind> glazing = GlazingKind.named(stock);
         return glazing.isPresent() ? glazing.map(GlazingKind::density) : wood(words);
     }

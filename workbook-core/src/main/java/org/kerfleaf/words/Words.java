@@ -106,12 +106,30 @@ public final class Words {
 
     /** Dressed lumber by its nominal size: {@code lumber("2x8")}. */
     public static Lumber lumber(String nominal) {
-        return new Lumber(here(), nominal, false, false, Optional.empty(), Optional.empty(), Length.ZERO, List.of());
+        return new Lumber(
+                here(),
+                nominal,
+                false,
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Length.ZERO,
+                Optional.empty(),
+                List.of());
     }
 
     /** A moulding or angle, sold by length. */
     public static Lumber moulding(String name) {
-        return new Lumber(here(), name, true, false, Optional.empty(), Optional.empty(), Length.ZERO, List.of());
+        return new Lumber(
+                here(),
+                name,
+                true,
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Length.ZERO,
+                Optional.empty(),
+                List.of());
     }
 
     /** A wood screw by gauge and length: {@code woodScrew(6, "1 5/8 in")}. */

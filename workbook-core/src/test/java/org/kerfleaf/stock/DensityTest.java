@@ -50,7 +50,7 @@ class DensityTest {
                 "redwood",
                 "birch plywood",
                 "marine plywood",
-                "aluminium ridge angle",
+                "steel ridge angle",
                 "pineapple"
             })
     void named_nothingInTheTables_isEmpty(String stock) {
