@@ -37,14 +37,18 @@ public final class Booklet {
         Flow flow = new Flow(book.paper());
         new CoverPage(book).into(flow);
         new SafetyPage(book).into(flow);
-        new ShoppingPage(book).into(flow);
+        boolean departmentsShown = new ShoppingPage(book).into(flow);
         new SheetPages(book).into(flow);
+        SheetUsePage use = new SheetUsePage(book);
+        boolean shown = use.fits(flow);
         new BoardPages(book).into(flow);
-        new SheetUsePage(book).into(flow);
+        if (!shown && !use.fits(flow)) {
+            use.into(flow);
+        }
         new CutListPages(book).into(flow);
         new StepPages(book).into(flow);
         new CheckPages(book).into(flow);
-        new CostPages(book).into(flow);
+        new CostPages(book, !departmentsShown).into(flow);
         new NotesPages(book).into(flow);
         return flow.leaves();
     }

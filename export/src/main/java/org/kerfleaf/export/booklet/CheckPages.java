@@ -11,6 +11,7 @@ import org.kerfleaf.export.drawing.Signs;
 import org.kerfleaf.export.drawing.Style;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.site.SitePlan;
 
 /** Every check: what falls short first, then what is not known, then what holds; each with its sum and its source. */
 final class CheckPages {
@@ -33,11 +34,12 @@ final class CheckPages {
         for (Verdict verdict : ORDER) {
             checks.stream().filter(check -> check.verdict() == verdict).forEach(check -> flow.add(row(check)));
         }
-        if (SafetyPage.estimated(book.plan())) {
+        boolean said = checks.stream().anyMatch(check -> (check.result() + check.advice()).contains(SitePlan.DEFERS));
+        if (!said && SafetyPage.estimated(book.plan())) {
             flow.add(Block.stack(List.of(
                     Block.space(4),
                     Marks.framed(List.of(Paragraph.of(
-                            org.kerfleaf.site.SitePlan.DEFERS, Style.LABEL.in(Face.LABEL_SEMI), 1.4, 0))))));
+                            SitePlan.DEFERS, Style.LABEL.in(Face.LABEL_SEMI), 1.4, 0))))));
         }
     }
 

@@ -18,9 +18,12 @@ final class CostPages {
     private static final int BARS = 10;
 
     private final Book book;
+    private final boolean departments;
 
-    CostPages(Book book) {
+    /** With the chart of departments, if the shopping list had no room for it. */
+    CostPages(Book book, boolean departments) {
         this.book = book;
+        this.departments = departments;
     }
 
     void into(Flow flow) {
@@ -29,15 +32,18 @@ final class CostPages {
             return;
         }
         flow.page("What it costs", "Cost", "in " + book.plan().currency().getCode());
-        lines(cost).into(flow);
+        lines(cost).snug().into(flow);
         if (!cost.notKnown().isEmpty()) {
             flow.add(Paragraph.of(ShoppingPage.missing(cost), Style.LABEL, 1.4, 0));
         }
         flow.add(
                 Paragraph.of("As bought: " + cost.bought().reason().in(book.measures()) + ".", Style.CAPTION, 1.35, 0));
         flow.add(Paragraph.of("As used: " + cost.used().reason().in(book.measures()) + ".", Style.CAPTION, 1.35, 0));
-        chart(flow, cost);
         cost.compare().forEach(kit -> compare(flow, cost, kit));
+        if (departments) {
+            flow.add(Departments.chart(cost));
+        }
+        chart(flow, cost);
     }
 
     private Table lines(Cost cost) {

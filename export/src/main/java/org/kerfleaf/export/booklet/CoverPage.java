@@ -16,8 +16,9 @@ import org.kerfleaf.plan.Plan;
 /** The cover: title, what the workbook says first, a picture computed from the plan, five facts, blanks to fill in. */
 final class CoverPage {
     private static final Style LEAD = new Style(Face.TEXT, 14, Ink.BLACK);
-    private static final Style VALUE = new Style(Face.LABEL_BOLD, 14, Ink.BLACK);
+    private static final double[] VALUES = {14, 13, 12, 11};
     private static final double LEAST_PICTURE = 38;
+    private static final double GAP = 5;
 
     private final Book book;
 
@@ -77,12 +78,8 @@ final class CoverPage {
         if (!plan.sheets().isEmpty()) {
             SheetDrawing drawing = SheetDrawing.plain(plan.sheets().get(0), book.lettering(), width, room - 7);
             String caption = plan.sheets().size() == 1
-                    ? "The sheet it is cut from, "
-                            + drawing.scale().words(book.measures().unit())
-                    : "The first of %d sheets it is cut from, %s"
-                            .formatted(
-                                    plan.sheets().size(),
-                                    drawing.scale().words(book.measures().unit()));
+                    ? "The sheet it is cut from"
+                    : "The first of the %d sheets it is cut from".formatted(plan.sheets().size());
             return Optional.of(Block.picture(drawing.height() + 7, (ink, x, y, w) -> {
                 double left = x + (w - drawing.width()) / 2;
                 drawing.paint(ink, left, y);
@@ -105,25 +102,25 @@ final class CoverPage {
         }
     }
 
-    private List<Fact> allFacts() {
+    private List<Fact> facts(double points) {
+        Style bold = new Style(Face.LABEL_BOLD, points, Ink.BLACK);
         Plan plan = book.plan();
         List<Fact> facts = new ArrayList<>();
         Rich overall = plan.overall()
-                .map(all -> Rich.of(all.wide().value(), book.measures(), VALUE)
-                        .plus(" × ", VALUE)
-                        .plus(all.deep().value().read(book.measures()), VALUE)
-                        .plus(" × ", VALUE)
-                        .plus(all.high().value(), book.measures(), VALUE))
-                .orElse(Rich.of(Book.NOT_KNOWN, VALUE));
+                .map(all -> book.lettering()
+                        .size(all.wide().value(), all.deep().value(), bold)
+                        .plus(" × ", bold)
+                        .plus(Rich.NOTHING.plusNearest(all.high().value(), book.measures(), bold)))
+                .orElse(Rich.of(Book.NOT_KNOWN, bold));
         facts.add(new Fact("Wide, deep, high", overall));
         facts.add(fact(
-                "Weight", plan.weight().map(w -> w.value().in(book.measures())).orElse(Book.NOT_KNOWN)));
-        facts.add(fact("To cut from", stock()));
+                "Weight", plan.weight().map(w -> w.value().in(book.measures())).orElse(Book.NOT_KNOWN), bold));
+        facts.add(fact("To cut from", stock(), bold));
         facts.add(fact(
                 "Cost",
                 plan.cost().bought().value().toString()
-                        + (plan.cost().notKnown().isEmpty() ? "" : " and more")));
-        facts.add(fact("Work", work()));
+                        + (plan.cost().notKnown().isEmpty() ? "" : " and more"), bold));
+        facts.add(fact("Work", work(), bold));
         return facts;
     }
 
@@ -148,24 +145,31 @@ final class CoverPage {
                 + (schedule.stepsWithoutTime().isEmpty() ? "" : " and more");
     }
 
-    private static Fact fact(String name, String value) {
-        return new Fact(name, Rich.of(value, VALUE));
+    private static Fact fact(String name, String value, Style style) {
+        return new Fact(name, Rich.of(value, style));
+    }
+
+    private static double widthOf(List<Fact> facts) {
+        return facts.stream().mapToDouble(Fact::width).sum() + GAP * (facts.size() - 1);
     }
 
     /** Facts side by side, spread over the width; on two rows if one does not hold them. */
     private Block facts() {
-        List<Fact> facts = allFacts();
         double width = book.paper().measure();
+        List<Fact> facts = facts(VALUES[0]);
+        for (int i = 1; i < VALUES.length && widthOf(facts) > width; i++) {
+            facts = facts(VALUES[i]);
+        }
         List<List<Fact>> rows = new ArrayList<>();
         List<Fact> row = new ArrayList<>();
         double used = 0;
         for (Fact fact : facts) {
-            if (!row.isEmpty() && used + 6 + fact.width() > width) {
+            if (!row.isEmpty() && used + GAP + fact.width() > width) {
                 rows.add(row);
                 row = new ArrayList<>();
                 used = 0;
             }
-            used += (row.isEmpty() ? 0 : 6) + fact.width();
+            used += (row.isEmpty() ? 0 : GAP) + fact.width();
             row.add(fact);
         }
         rows.add(row);

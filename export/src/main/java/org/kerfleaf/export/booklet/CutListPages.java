@@ -6,6 +6,7 @@ import org.kerfleaf.export.drawing.Ink;
 import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Signs;
 import org.kerfleaf.export.drawing.Style;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
 import org.kerfleaf.saw.SawSetting;
@@ -20,15 +21,27 @@ final class CutListPages {
     }
 
     void into(Flow flow) {
-        String unit = book.measures().unit().symbol();
-        flow.page("Cut list and saw settings", "Cutting", "sizes in " + unit + " · tick when cut");
-        if (book.plan().parts().isEmpty()) {
+        boolean settings = !book.plan().sawSettings().isEmpty();
+        String unit = book.measures().unit() == LengthUnit.INCHES ? "inches" : "millimetres";
+        String fact = "sizes in " + unit + " · tick when cut";
+        Block saws = settings ? Block.stack(sawBlocks(flow.width())) : Block.space(0);
+        Table list = cutList();
+        flow.page("Cut list", "Cutting", fact);
+        boolean both = settings && list.height(flow.width()) + saws.height(flow.width()) <= flow.left();
+        if (both) {
+            flow.retitle("Cut list and saw settings", "Cutting", fact);
+        }
+        if (list.isEmpty()) {
             flow.add(Paragraph.of("The plan cuts nothing.", Style.LABEL, 1.4, 2));
         } else {
-            cutList().into(flow);
+            list.into(flow);
         }
-        if (!book.plan().sawSettings().isEmpty()) {
-            sawSettings(flow);
+        if (both) {
+            flow.add(saws);
+        } else if (settings) {
+            flow.page("Saw settings", "Saws", "tick when set");
+            sawTable().into(flow);
+            flow.add(advice());
         }
     }
 
@@ -38,10 +51,10 @@ final class CutListPages {
                 Column.fit(""),
                 Column.share("Part", 1),
                 Column.number("Cut"),
-                Column.number("Along grain"),
-                Column.number("Across"),
-                Column.number("Thick"),
-                Column.share("From", 0.8),
+                Column.fit("Along grain"),
+                Column.fit("Across"),
+                Column.fit("Thick"),
+                Column.share("From", 0.6),
                 Column.share("Then", 1.4));
         for (PlannedPart part : book.plan().parts()) {
             table.row(
@@ -89,12 +102,27 @@ final class CutListPages {
         if (!edge.shorter().value().isPositive()) {
             return words;
         }
-        return words.plus(bevel ? ", short face " : ", short point ", SMALL)
-                .plus(edge.shorter().value().read(book.measures()), SMALL)
-                .plus(" less", SMALL);
+        return words.plus(bevel ? ", other face " : ", other edge ", SMALL)
+                .plus(Rich.nearest(edge.shorter().value(), book.measures(), SMALL))
+                .plus(" shorter", SMALL);
     }
 
-    private void sawSettings(Flow flow) {
+    private List<Block> sawBlocks(double width) {
+        return List.of(Block.space(3), Marks.heading("Saw settings"), sawTable().whole(width), advice());
+    }
+
+    private static Block advice() {
+        return Block.stack(List.of(
+                Block.space(2),
+                Paragraph.of(
+                        "Tilt is read on the saw, from square. Try every tilted cut on a scrap and hold it against the"
+                                + " marked part before you cut the part.",
+                        Style.LABEL.in(Ink.GRAPHITE),
+                        1.4,
+                        0)));
+    }
+
+    private Table sawTable() {
         Table table = new Table(
                 Column.fit(""),
                 Column.share("Saw", 0.8),
@@ -103,7 +131,8 @@ final class CutListPages {
                 Column.fit(""),
                 Column.number("Tilt"),
                 Column.share("Set", 2));
-        for (SawSetting setting : book.plan().sawSettings()) {
+
+    for (SawSetting setting : book.plan().sawSettings()) {
             double tilt = setting.tilt().value().inDegrees();
             table.row(
                     Cell.tick(),
@@ -114,37 +143,27 @@ final class CutListPages {
                     Cell.right(setting.tilt().value().in(book.measures())),
                     set(setting));
         }
-        Block head = table.head(flow.width());
-        List<Block> rows = table.blocks(flow.width());
-        flow.together(List.of(Block.space(3), Marks.heading("Saw settings"), head, rows.get(0)));
-        flow.repeat(head);
-        rows.subList(1, rows.size()).forEach(flow::add);
-        flow.repeat(null);
-        flow.add(Paragraph.of(
-                "Tilt is read on the saw, from square. Try every tilted cut on a scrap and hold it against the marked part"
-                        + " before you cut the part.",
-                Style.LABEL.in(Ink.GRAPHITE),
-                1.4,
-                0));
+        return table;
     }
 
     /** What to set, then what to watch, then why the scale reads what it reads. */
     private Cell set(SawSetting setting) {
         Rich words = Rich.NOTHING;
         if (setting.scale().isPresent()) {
-            words = words.plus("scale at " + setting.scale().get().value().in(book.measures()) + "; ", Style.LABEL);
+            words = words.plus("Scale at " + setting.scale().get().value().in(book.measures()) + ". ", Style.LABEL);
         }
         if (setting.bladeDepth().isPresent()) {
-            words = words.plus("blade ", Style.LABEL)
-                    .plus(setting.bladeDepth().get().value(), book.measures(), Style.LABEL)
-                    .plus(" deep; ", Style.LABEL);
+            words = words.plus("Blade ", Style.LABEL)
+                    .plusNearest(setting.bladeDepth().get().value(), book.measures(), Style.LABEL)
+                    .plus(" deep. ", Style.LABEL);
         }
         for (Straightedge guide : setting.straightedge()) {
-            words = words.plus("straightedge ", Style.LABEL)
-                    .plus(guide.distance().value(), book.measures(), Style.LABEL)
-                    .plus(" " + guide.where() + "; ", Style.LABEL);
+            words = words.plus("Straightedge ", Style.LABEL)
+                    .plusNearest(guide.distance().value(), book.measures(), Style.LABEL)
+                    .plus(" " + guide.where() + ". ", Style.LABEL);
         }
-        List<Paragraph> lines = new ArrayList<>();
+
+    List<Paragraph> lines = new ArrayList<>();
         Rich all = words.plus(setting.notes(), Style.LABEL);
         if (!all.isEmpty()) {
             lines.add(Paragraph.of(all, Style.LABEL, 1.3, 0));

@@ -3,8 +3,10 @@ package org.kerfleaf.export.booklet;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.kerfleaf.caution.Caution;
@@ -27,6 +29,8 @@ import org.kerfleaf.workbook.Prose;
  */
 final class SafetyPage {
     private static final double DISC = 26;
+    private static final double GUTTER = 9;
+    private static final double LINES = 1.34;
     private static final Style BESIDE = new Style(Face.LABEL_SEMI, 12, Ink.BLACK);
 
     private final Book book;
@@ -38,29 +42,22 @@ final class SafetyPage {
     void into(Flow flow) {
         flow.page("Before the first cut", "Safety", "everybody reads this page");
         flow.add(discs(wear(book.plan().cautions())));
-        flow.add(Block.space(6));
-        double points = sizeThatFits(flow);
-        entries(points).forEach(flow::add);
-        Block box = box(points);
-        if (box != null) {
-            flow.add(Block.stack(List.of(Block.space(3), box)));
-        }
-    }
-
-    /** 12 points if that keeps it on one page, else less, but never under 10.5. */
-    private double sizeThatFits(Flow flow) {
-        for (double points : new double[] {12, 11.2}) {
-            double high = entries(points).stream()
-                    .mapToDouble(entry -> entry.height(flow.width()))
-                    .sum();
-            Block box = box(points);
-            high += box == null ? 0 : 3 + box.height(flow.width());
-            if (high <= flow.left()) {
-                return points;
+        flow.add(Block.space(1.5)); for (double points : SIZES) {
+            List<Block> whole = new ArrayList<>(List.of(columns(entries(points))));
+            box(points).ifPresent(whole::add);
+            if (Block.stack(whole).height(flow.width()) <= flow.left()) {
+                whole.forEach(flow::add);
+                return;
             }
         }
-        return 10.5;
+        rows(entries(SMALLEST)).forEach(flow::add);
+        box(SMALLEST).ifPresent(flow::add);
     }
+
+    /** Sizes to try, so that it all stands on one page if it can. */
+    private static final double[] SIZES = {12, 11.2, 10.5};
+
+    private static final double SMALLEST = 10.5;
 
     /** What the topics ask for; eyes always. */
     static Set<Wear> wear(List<Caution> cautions) {
@@ -82,7 +79,7 @@ final class SafetyPage {
     private static Block discs(Set<Wear> wear) {
         List<Wear> all = List.copyOf(wear);
         boolean below = all.size() > 3;
-        double high = below ? DISC + 17 : DISC;
+        double high = below ? DISC + 12.5 : DISC;
         return Block.picture(high + 2, (ink, x, y, width) -> {
             double each = width / Math.max(all.size(), 3);
             for (int i = 0; i < all.size(); i++) {
@@ -102,23 +99,64 @@ final class SafetyPage {
         });
     }
 
-    /** Warnings two side by side, then what the workbook itself warns of. */
+    /** A warning for each topic, then what the workbook itself warns of. */
     private List<Block> entries(double points) {
         Style words = new Style(Face.LABEL, points, Ink.BLACK);
         List<Block> all = new ArrayList<>();
-        byTopic().forEach((topic, cautions) -> all.add(entry(topic.title(), text(cautions), foot(cautions), words)));
+        byTopic().forEach((topic, cautions) ->
+                all.add(entry(topic.title(), List.of(Paragraph.of(text(cautions), words, LINES, 0)), foot(cautions))));
+        List<Block> said = new ArrayList<>();
         for (Prose.Step step : book.prose().steps()) {
             for (List<Prose.Run> caution : step.cautions()) {
-                all.add(entry("Step " + step.number(), Marks.rich(caution, words), "said in the workbook", words));
+                Rich text = Rich.of("Step " + step.number() + ": ", words.in(Face.LABEL_SEMI))
+                        .plus(Marks.rich(caution, words));
+                said.add(Paragraph.of(text, words, LINES, 0));
             }
         }
-        List<Block> rows = new ArrayList<>();
-        for (int i = 0; i < all.size(); i += 2) {
-            Block right = i + 1 < all.size() ? all.get(i + 1) : Block.space(0);
-            rows.add(Marks.beside(9, new double[] {1, 1}, List.of(all.get(i), right)));
+        if (!said.isEmpty()) {
+            all.add(entry("From the workbook", said, "its maker's own words"));
         }
-        if (rows.isEmpty()) {
-            rows.add(Paragraph.of("This plan names no tool and no matter with a warning of its own.", words, 1.4, 3));
+        if (all.isEmpty()) {
+            String none = "This plan names no tool and no matter with a warning of its own.";
+            all.add(Paragraph.of(none, words, 1.4, 3));
+        }
+        return all;
+    }
+
+    /** Two columns, each entry under the shorter one. */
+    private static Block columns(List<Block> entries) {
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return set(null, 0, 0, width);
+            }
+
+            @Override
+            public void paint(Ink ink, double x, double y, double width) {
+                set(ink, x, y, width);
+            }
+
+            private double set(Ink ink, double x, double y, double width) {
+                double each = (width - GUTTER) / 2;
+                double[] foot = new double[2];
+                for (Block entry : entries) {
+                    int column = foot[1] < foot[0] - 1e-6 ? 1 : 0;
+                    if (ink != null) {
+                        entry.paint(ink, x + column * (each + GUTTER), y + foot[column], each);
+                    }
+                    foot[column] += entry.height(each);
+                }
+                return Math.max(foot[0], foot[1]);
+            }
+        };
+    }
+
+    /** Entries side by side in rows, which may go over pages. */
+    private static List<Block> rows(List<Block> entries) {
+        List<Block> rows = new ArrayList<>();
+        for (int i = 0; i < entries.size(); i += 2) {
+            Block right = i + 1 < entries.size() ? entries.get(i + 1) : Block.space(0);
+            rows.add(Marks.beside(GUTTER, new double[] {1, 1}, List.of(entries.get(i), right)));
         }
         return rows;
     }
@@ -131,26 +169,28 @@ final class SafetyPage {
         return topics;
     }
 
-    private static Rich text(List<Caution> cautions) {
-        Set<String> words = new java.util.LinkedHashSet<>();
+    private static String text(List<Caution> cautions) {
+        Set<String> words = new LinkedHashSet<>();
         cautions.forEach(caution -> words.add(caution.words()));
-        return Rich.of(String.join(" ", words), new Style(Face.LABEL, 12, Ink.BLACK));
+        return String.join(" ", words);
     }
 
     private static String foot(List<Caution> cautions) {
         boolean all = cautions.stream().anyMatch(caution -> caution.steps().isEmpty());
         Set<Integer> steps = new TreeSet<>();
         cautions.forEach(caution -> steps.addAll(caution.steps()));
-        Set<String> sources = new java.util.LinkedHashSet<>();
+        Set<String> sources = new LinkedHashSet<>();
         cautions.forEach(caution -> sources.add(caution.source()));
         return Book.steps(all ? List.of() : List.copyOf(steps)) + " · " + String.join("; ", sources);
     }
 
-    private static Block entry(String title, Rich text, String foot, Style words) {
-        Block content = Marks.caution(List.of(
-                Paragraph.of(title, Style.HEADING, 1.2, 0.6),
-                Paragraph.of(text, words, 1.34, 0.6),
-                Paragraph.of(foot, Style.CAPTION, 1.3, 3.6)));
+    private static Block entry(String title, List<Block> text, String foot) {
+        List<Block> words = new ArrayList<>();
+        words.add(Paragraph.of(title, Style.HEADING, 1.2, 0.6));
+        words.addAll(text);
+        words.add(Block.space(0.6));
+        words.add(Paragraph.of(foot, Style.CAPTION, 1.3, 3));
+        Block content = Marks.caution(words);
         return new Block() {
             @Override
             public double height(double width) {
@@ -165,8 +205,8 @@ final class SafetyPage {
         };
     }
 
-    /** The framed box, or null if nothing is estimated, open or wrong. */
-    private Block box(double points) {
+    /** The framed box; none if nothing is estimated, open or wrong. */
+    private Optional<Block> box(double points) {
         Style words = new Style(Face.LABEL, points, Ink.BLACK);
         Style strong = words.in(Face.LABEL_BOLD);
         List<Block> text = new ArrayList<>();
@@ -185,7 +225,9 @@ final class SafetyPage {
             }
             text.add(Paragraph.of(list, words, 1.36, 1.5));
         }
-        return text.isEmpty() ? null : Marks.framed(text);
+        return text.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Block.stack(List.of(Block.space(3), Marks.framed(text))));
     }
 
     /** A build that stands in the ground, or a check that calls itself an estimate. */

@@ -55,7 +55,7 @@ final class SheetPages {
         double room = Math.max(flow.left() - needed - 6, LEAST_DRAWING);
         SheetDrawing drawing = SheetDrawing.of(layout, book.lettering(), flow.width(), room);
         flow.add(Block.picture(
-                drawing.height() + 4, (ink, x, y, w) -> drawing.paint(ink, x + (w - drawing.width()) / 2, y)));
+                drawing.height() + 3, (ink, x, y, w) -> drawing.paint(ink, x + (w - drawing.width()) / 2, y)));
         flow.add(small(drawing));
         flow.add(words);
         if (needed + drawing.height() + 10 <= flow.whole() || layout.cuts().size() < 4) {

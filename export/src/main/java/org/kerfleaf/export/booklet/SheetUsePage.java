@@ -13,7 +13,7 @@ import org.kerfleaf.export.drawing.Style;
 
 /** How well the sheets are used: the proof first, then what is worth keeping, then a bar for each sheet and its shares. */
 final class SheetUsePage {
-    private static final double BAR = 7;
+    private static final double BAR = 6;
 
     private final Book book;
 
@@ -21,11 +21,27 @@ final class SheetUsePage {
         this.book = book;
     }
 
-    void into(Flow flow) {
-        List<SheetLayout> sheets = book.plan().sheets();
-        if (sheets.isEmpty()) {
-            return;
+    /** Adds it if the page in hand has room for all of it; whether it had. */
+    boolean fits(Flow flow) {
+        if (book.plan().sheets().isEmpty()) {
+            return true;
         }
+        Block all = Block.stack(List.of(Marks.heading("Sheet use"), Block.stack(blocks())));
+        boolean fits = all.height(flow.width()) <= flow.left();
+        if (fits) {
+            flow.add(all);
+        }
+        return fits;
+    }
+
+    /** Adds it on pages of its own. */
+    void into(Flow flow) {
+        flow.page("Sheet use", "Sheet use", Book.counted(book.plan().sheets().size(), "sheet"));
+        blocks().forEach(flow::add);
+    }
+
+    private List<Block> blocks() {
+        List<SheetLayout> sheets = book.plan().sheets();
         List<Block> bars = new ArrayList<>();
         double longest = sheets.stream()
                 .mapToDouble(s -> s.sheet().length().inMillimetres())
@@ -36,25 +52,16 @@ final class SheetUsePage {
             bars.add(bar(alike.getKey(), number, alike.getValue(), longest));
             number += alike.getValue();
         }
-        List<Block> head = new ArrayList<>();
-        proofs().forEach(proof -> head.add(Paragraph.of(proof, Style.LABEL, 1.4, 1.5)));
-        head.add(Paragraph.of(keeps(), Style.LABEL, 1.4, 4));
-        double needed = Block.stack(head).height(flow.width())
-                + 12
-                + bars.stream().mapToDouble(bar -> bar.height(flow.width())).sum();
-        if (needed > flow.left()) {
-            flow.page("Sheet use", "Sheet use", Book.counted(sheets.size(), "sheet"));
-        } else {
-            flow.add(Block.space(3));
-            flow.add(Marks.heading("Sheet use"));
-        }
-        head.forEach(flow::add);
-        bars.forEach(flow::add);
-        flow.add(Paragraph.of(
+        List<Block> all = new ArrayList<>();
+        proofs().forEach(proof -> all.add(Paragraph.of(proof, Style.LABEL, 1.4, 1)));
+        all.add(Paragraph.of(keeps(), Style.LABEL, 1.4, 2));
+        all.addAll(bars);
+        all.add(Paragraph.of(
                 "Black is parts, hatched is worth keeping, crossed is waste, white is saw cuts and trimmed edges.",
                 Style.CAPTION,
                 1.4,
                 0));
+        return all;
     }
 
     private List<Rich> proofs() {
@@ -96,7 +103,7 @@ final class SheetUsePage {
         return new Block() {
             @Override
             public double height(double width) {
-                return caption.height(width) + BAR + 4.5;
+                return caption.height(width) + BAR + 3;
             }
 
             @Override

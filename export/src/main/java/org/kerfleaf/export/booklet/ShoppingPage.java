@@ -1,14 +1,9 @@
 package org.kerfleaf.export.booklet;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.joda.money.Money;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cost.Department;
-import org.kerfleaf.export.chart.Bars;
 import org.kerfleaf.export.drawing.Style;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.schedule.Schedule;
@@ -21,7 +16,8 @@ final class ShoppingPage {
         this.book = book;
     }
 
-    void into(Flow flow) {
+    /** Adds the pages; whether the chart of departments found room on them. */
+    boolean into(Flow flow) {
         Plan plan = book.plan();
         flow.page(
                 "What to buy",
@@ -33,13 +29,20 @@ final class ShoppingPage {
         ahead(flow);
         if (plan.cost().lines().isEmpty()) {
             flow.add(Paragraph.of("The plan buys nothing.", Style.LABEL, 1.4, 2));
-            return;
+            return true;
         }
-        list().into(flow);
-        if (!plan.cost().notKnown().isEmpty()) {
-            flow.add(Paragraph.of(missing(plan.cost()), Style.LABEL, 1.4, 0));
+        Table list = list();
+        Block missing = plan.cost().notKnown().isEmpty()
+                ? Block.space(0)
+                : Paragraph.of(missing(plan.cost()), Style.LABEL, 1.4, 0);
+        Block after = Block.stack(List.of(missing, Departments.chart(plan.cost())));
+        if (list.height(flow.width()) + after.height(flow.width()) > flow.left()) {
+            list.snug();
         }
-        chart(flow);
+        list.into(flow);
+        boolean fits = after.height(flow.width()) <= flow.left();
+        flow.add(fits ? after : missing);
+        return fits;
     }
 
     static String missing(Cost cost) {
@@ -99,22 +102,5 @@ final class ShoppingPage {
         return book.plan().cost().lines().stream()
                 .filter(line -> line.department() == department)
                 .toList();
-    }
-
-    private void chart(Flow flow) {
-        List<Bars.Bar> bars = new ArrayList<>();
-        for (Department department : Department.values()) {
-            Optional<Money> sum = lines(department).stream()
-                    .flatMap(line -> line.bought().stream())
-                    .reduce(Money::plus);
-            sum.ifPresent(money ->
-                    bars.add(new Bars.Bar(department.title(), money.getAmount().doubleValue(), Book.amount(money))));
-        }
-        if (bars.isEmpty()) {
-            return;
-        }
-        BigDecimal total = book.plan().cost().bought().value().getAmount();
-        Bars chart = new Bars(bars, Book.amount(total));
-        flow.together(List.of(Marks.heading("Where the money goes"), Block.picture(chart.height(), chart::paint)));
     }
 }

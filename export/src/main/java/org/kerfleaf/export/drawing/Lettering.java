@@ -32,9 +32,11 @@ public final class Lettering {
         return (letter(part) + " " + part).strip();
     }
 
-    /** Two lengths with a cross between, along the grain first, without the unit. */
+    /** Two lengths to the nearest mark with a cross between, along the grain first, without the unit. */
     public Rich size(Length along, Length across, Style style) {
-        return Rich.of(along, measures, style).plus(" × ", style).plus(across.read(measures), style);
+        return Rich.nearest(along, measures, style)
+                .plus(" × ", style)
+                .plus(Rich.nearest(across, measures, style));
     }
 
     /** The size of a rectangle on a sheet as the cut list says it: along the part's own grain first. */
@@ -42,8 +44,8 @@ public final class Lettering {
         return turned ? size(onSheetWide, onSheetLong, style) : size(onSheetLong, onSheetWide, style);
     }
 
-    /** One length without its unit. */
-    Rich length(Length length, Style style) {
-        return Rich.of(length, measures, style);
+    /** One length to the nearest mark, without its unit. */
+    public Rich length(Length length, Style style) {
+        return Rich.nearest(length, measures, style);
     }
 }

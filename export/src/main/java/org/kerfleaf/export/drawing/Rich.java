@@ -72,6 +72,26 @@ public final class Rich {
         return setter.done();
     }
 
+    /** A length to the nearest mark, without heavy or light and without its unit: for drawings and set-ups. */
+    public static Rich nearest(Length length, MeasureStyle measures, Style style) {
+        return NOTHING.plus(nearest(length.read(measures)), style);
+    }
+
+    /** This and a length to the nearest mark, with its unit. */
+    public Rich plusNearest(Length length, MeasureStyle measures, Style style) {
+        return plus(nearest(length.read(measures)), style).plus("\u00a0" + measures.unit().symbol(), style);
+    }
+
+    private static TapeReading nearest(TapeReading reading) {
+        return new TapeReading(
+                reading.negative(),
+                reading.whole(),
+                reading.numerator(),
+                reading.denominator(),
+                TapeReading.Hair.EXACT,
+                reading.unit());
+    }
+
     /** This and a length with its unit. */
     public Rich plus(Length length, MeasureStyle measures, Style style) {
         return plus(length.read(measures), style)

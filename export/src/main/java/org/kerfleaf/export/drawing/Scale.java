@@ -27,6 +27,12 @@ public record Scale(int times) {
         return new Scale(STANDARD[STANDARD.length - 1]);
     }
 
+    /** The largest whole scale at which a rectangle fits, standard or not: for pictures that nobody measures. */
+    static Scale filling(Length wide, Length high, double paperWide, double paperHigh) {
+        double times = Math.max(wide.inMillimetres() / paperWide, high.inMillimetres() / paperHigh);
+        return new Scale(Math.max(1, (int) Math.ceil(times)));
+    }
+
     /** How long that is on paper, in millimetres. */
     public double paper(Length length) {
         return length.inMillimetres() / times;

@@ -40,7 +40,11 @@ public final class SheetDrawing {
         top = room(CutMarks.Edge.TOP);
         bottom = room(CutMarks.Edge.BOTTOM) + (marked ? DIMENSION_ROOM : 0);
         SheetSize sheet = layout.sheet();
-        scale = Scale.fitting(sheet.length(), sheet.width(), maxWidth - left - right, maxHeight - top - bottom);
+        double wide = maxWidth - left - right;
+        double high = maxHeight - top - bottom;
+        scale = marked
+                ? Scale.fitting(sheet.length(), sheet.width(), wide, high)
+                : Scale.filling(sheet.length(), sheet.width(), wide, high);
     }
 
     /** The layout with its cuts numbered and its length given, at the largest scale that fits. */
