@@ -79,7 +79,8 @@ final class CoverPage {
             SheetDrawing drawing = SheetDrawing.plain(plan.sheets().get(0), book.lettering(), width, room - 7);
             String caption = plan.sheets().size() == 1
                     ? "The sheet it is cut from"
-                    : "The first of the %d sheets it is cut from".formatted(plan.sheets().size());
+                    : "The first of the %d sheets it is cut from"
+                            .formatted(plan.sheets().size());
             return Optional.of(Block.picture(drawing.height() + 7, (ink, x, y, w) -> {
                 double left = x + (w - drawing.width()) / 2;
                 drawing.paint(ink, left, y);
@@ -119,7 +120,8 @@ final class CoverPage {
         facts.add(fact(
                 "Cost",
                 plan.cost().bought().value().toString()
-                        + (plan.cost().notKnown().isEmpty() ? "" : " and more"), bold));
+                        + (plan.cost().notKnown().isEmpty() ? "" : " and more"),
+                bold));
         facts.add(fact("Work", work(), bold));
         return facts;
     }
