@@ -7,13 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.rules.Check;
+import org.kerfleaf.rules.SealChecks;
 import org.kerfleaf.rules.StockChecks;
 import org.kerfleaf.rules.WoodChecks;
 import org.kerfleaf.shape.Axis;
+import org.kerfleaf.sketch.Caulk;
 import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Saw;
+import org.kerfleaf.sketch.Seal;
 import org.kerfleaf.sketch.Sheet;
 
 /** Whether what is bought is what the plan takes it for, and stands where it will stand. */
@@ -37,6 +40,12 @@ final class StockChecking {
             }
         }
         checks.addAll(equalPieces());
+        boolean painted = !planned.sketch().all(Coat.class).isEmpty();
+        planned.sketch().all(Seal.class).stream()
+                .flatMap(seal -> seal.caulk().stream())
+                .map(Caulk::name)
+                .distinct()
+                .forEach(caulk -> checks.add(SealChecks.caulkUnderPaint(caulk, painted, planned.style())));
         planned.siting().hole().ifPresent(hole -> checks.addAll(nearTheGround()));
         for (Lumber lumber : planned.sketch().all(Lumber.class)) {
             if (lumber.preserved() && !from(lumber.name()).isEmpty()) {

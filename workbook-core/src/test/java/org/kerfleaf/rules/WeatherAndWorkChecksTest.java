@@ -3,6 +3,8 @@ package org.kerfleaf.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
@@ -13,48 +15,54 @@ class WeatherAndWorkChecksTest {
 
     /** PS 1-19 and APA bond classes (seen in a copy): Exposure 1 is for building delays only. */
     @Test
-    void exposedSheet_name_saysItsBond() {
-        assertThat(WeatherChecks.exposedSheet("exterior plywood", INCHES).verdict())
+    void exposedSheet_bond_saysWhetherItStandsTheWeather() {
+        assertThat(WoodChecks.exposedSheet("ply", Optional.of("Exterior")).verdict())
                 .isEqualTo(Verdict.HOLDS);
-        assertThat(WeatherChecks.exposedSheet("Exposure 1 plywood", INCHES).verdict())
+        assertThat(WoodChecks.exposedSheet("ply", Optional.of("Exposure 1")).verdict())
                 .isEqualTo(Verdict.SHORT);
-        assertThat(WeatherChecks.exposedSheet("plywood", INCHES).verdict()).isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(WoodChecks.exposedSheet("ply", Optional.empty()).verdict()).isEqualTo(Verdict.NOT_KNOWN);
     }
 
-    /** AWPA U1 and IRC R317.1 (seen in a copy): treated in soil, untreated 6 in above. */
+    /** AWPA U1 (seen in a copy): treated in soil. */
     @Test
-    void groundContact_untreated_staysSixInchesUp() {
-        assertThat(ground(true, 0).verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(ground(false, 0).verdict()).isEqualTo(Verdict.SHORT);
-        assertThat(ground(false, 6).verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(ground(false, 5.75).margin()).isEqualTo("short by 1/4 in");
+    void groundContact_untreated_falls() {
+        assertThat(WoodChecks.groundContact("Post", true).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(WoodChecks.groundContact("Post", false).verdict()).isEqualTo(Verdict.SHORT);
+    }
+
+    /** IRC R317.1 (seen in a copy): untreated wood 6 in above soil. */
+    @Test
+    void aboveSoil_untreated_staysSixInchesUp() {
+        assertThat(WoodChecks.aboveSoil("Floor", Length.ofInches(6L), INCHES).verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(WoodChecks.aboveSoil("Floor", Length.ofInches(5.75), INCHES).margin())
+                .isEqualTo("short by 1/4 in");
+        assertThat(WoodChecks.aboveSoil("Floor", Length.ofMillimetres(149L), MeasureStyle.MILLIMETRES)
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
     }
 
     /** AWPA M4 (seen in a copy): cut faces of treated wood are brushed. */
     @Test
-    void cutTreatedWood_cutWithoutBrushing_falls() {
-        assertThat(WeatherChecks.cutTreatedWood("Post", 1, false, INCHES).result())
-                .isEqualTo("One cut or hole opens wood the treatment did not reach.");
-        assertThat(WeatherChecks.cutTreatedWood("Post", 1, false, INCHES).verdict())
-                .isEqualTo(Verdict.SHORT);
-        assertThat(WeatherChecks.cutTreatedWood("Post", 3, true, INCHES).verdict())
-                .isEqualTo(Verdict.HOLDS);
-        assertThat(WeatherChecks.cutTreatedWood("Post", 0, false, INCHES).verdict())
+    void cutTreatedWood_endsNoStepCoats_falls() {
+        assertThat(WoodChecks.cutTreatedWood("2x8", List.of("Arm", "Seat"), List.of("Seat"))
+                        .result())
+                .isEqualTo("No step brushes preservative on the cut ends of Seat.");
+        assertThat(WoodChecks.cutTreatedWood("2x8", List.of("Arm", "Seat"), List.of())
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
     @Test
     void caulkUnderPaint_silicone_falls() {
-        assertThat(WeatherChecks.caulkUnderPaint("clear silicone", true, INCHES).verdict())
+        assertThat(SealChecks.caulkUnderPaint("clear silicone", true, INCHES).verdict())
                 .isEqualTo(Verdict.SHORT);
-        assertThat(WeatherChecks.caulkUnderPaint("clear silicone", false, INCHES)
+        assertThat(SealChecks.caulkUnderPaint("clear silicone", false, INCHES).verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(SealChecks.caulkUnderPaint("paintable acrylic latex", true, INCHES)
                         .verdict())
                 .isEqualTo(Verdict.HOLDS);
-        assertThat(WeatherChecks.caulkUnderPaint("paintable acrylic latex", true, INCHES)
-                        .verdict())
-                .isEqualTo(Verdict.HOLDS);
-        assertThat(WeatherChecks.caulkUnderPaint("butyl", true, INCHES).verdict())
-                .isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(SealChecks.caulkUnderPaint("butyl", true, INCHES).verdict()).isEqualTo(Verdict.NOT_KNOWN);
     }
 
     /** The nest boxes: 24 x 14 pilots at 20 s are 112 drill-minutes in 90; one drill 124 %, three 41 %. */
@@ -92,10 +100,6 @@ class WeatherAndWorkChecksTest {
         assertThat(PartChecks.routerBite("", Length.ofSixtyFourths(8), 1, INCHES)
                         .verdict())
                 .isEqualTo(Verdict.HOLDS);
-    }
-
-    private static Check ground(boolean treated, double above) {
-        return WeatherChecks.groundContact("Post", treated, Length.ofInches(above), INCHES);
     }
 
     private static Check load(int drills) {
