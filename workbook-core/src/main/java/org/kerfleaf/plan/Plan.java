@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -77,6 +78,15 @@ public record Plan(
 
     /** Outside sizes of the placed build. */
     public record Overall(Figure<Length> wide, Figure<Length> deep, Figure<Length> high) {}
+
+    /** This plan with further problems before its own: those found before there was anything to plan. */
+    public Plan withProblems(List<Problem> further) {
+        List<Problem> all = new ArrayList<>(further);
+        all.addAll(problems);
+        return new Plan(
+                title, style, day, currency, pricesOf, sizes, parts, sheets, boards, bounds, sawSettings, hardware, finish,
+                cost, checks, steps, schedule, site, cautions, overall, weight, List.copyOf(all));
+    }
 
     /** The part of that name. */
     public Optional<PlannedPart> part(String name) {

@@ -78,6 +78,11 @@ record Printed(MeasureStyle style, CurrencyUnit currency) {
     }
 
     String moneyHead(String words) {
-        return "%s, %s".formatted(words, currency.getCode());
+        return hasCurrency() ? "%s, %s".formatted(words, currency.getCode()) : words;
+    }
+
+    /** Whether the workbook says in what its prices are; XXX is ISO 4217's code for none. */
+    boolean hasCurrency() {
+        return !currency.getCode().equals("XXX");
     }
 }
