@@ -84,8 +84,28 @@ public record Plan(
         List<Problem> all = new ArrayList<>(further);
         all.addAll(problems);
         return new Plan(
-                title, style, day, currency, pricesOf, sizes, parts, sheets, boards, bounds, sawSettings, hardware, finish,
-                cost, checks, steps, schedule, site, cautions, overall, weight, List.copyOf(all));
+                title,
+                style,
+                day,
+                currency,
+                pricesOf,
+                sizes,
+                parts,
+                sheets,
+                boards,
+                bounds,
+                sawSettings,
+                hardware,
+                finish,
+                cost,
+                checks,
+                steps,
+                schedule,
+                site,
+                cautions,
+                overall,
+                weight,
+                List.copyOf(all));
     }
 
     /** The part of that name. */

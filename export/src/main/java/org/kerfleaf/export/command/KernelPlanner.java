@@ -37,8 +37,9 @@ final class KernelPlanner implements WorkbookPlanner {
     public Planned plan(Path file, Wishes wishes) {
         Workbook workbook = read(file);
         if (workbook.cells().isEmpty()) {
-            throw new Refused("“%s” has no cells, so there is nothing to plan. A cell is a fence that begins with ```java."
-                    .formatted(file.getFileName()));
+            throw new Refused(
+                    "“%s” has no cells, so there is nothing to plan. A cell is a fence that begins with ```java."
+                            .formatted(file.getFileName()));
         }
         KernelOutcome outcome = run(workbook, wishes.sizes());
         if (!outcome.stands()) {
@@ -82,10 +83,12 @@ final class KernelPlanner implements WorkbookPlanner {
 
     /** What waits for something else is told only if nothing else is wrong: the other place tells it already. */
     private static List<Fault> faults(KernelOutcome outcome) {
-        List<CellProblem> all =
-                outcome.cells().stream().flatMap(cell -> cell.problems().stream()).toList();
-        List<CellProblem> causes =
-                all.stream().filter(problem -> !problem.words().startsWith(WAITS)).toList();
+        List<CellProblem> all = outcome.cells().stream()
+                .flatMap(cell -> cell.problems().stream())
+                .toList();
+        List<CellProblem> causes = all.stream()
+                .filter(problem -> !problem.words().startsWith(WAITS))
+                .toList();
         List<Fault> faults = (causes.isEmpty() ? all : causes)
                 .stream().map(KernelPlanner::fault).collect(Collectors.toCollection(ArrayList::new));
         outcome.problems().stream()
@@ -102,8 +105,11 @@ final class KernelPlanner implements WorkbookPlanner {
         List<String> labels = sketch.all(Size.class).stream().map(Size::label).toList();
         for (String label : tried.keySet()) {
             if (!labels.contains(label)) {
-                String known = labels.isEmpty() ? "It has none." : "Its sizes are %s."
-                                .formatted(labels.stream().map("“%s”"::formatted).collect(Collectors.joining(", ")));
+                String known = labels.isEmpty()
+                        ? "It has none."
+                        : "Its sizes are %s."
+                                .formatted(
+                                        labels.stream().map("“%s”"::formatted).collect(Collectors.joining(", ")));
                 throw new Refused("--size: the workbook has no size “%s”. %s".formatted(label, known));
             }
         }
@@ -127,7 +133,8 @@ final class KernelPlanner implements WorkbookPlanner {
                 .collect(Collectors.toCollection(ArrayList::new));
         for (LiveOutcome live : outcome.liveValues().values()) {
             if (live instanceof LiveOutcome.Failed failed) {
-                notes.add(new Fault(failed.problem().line(), 0, "", failed.problem().words()));
+                notes.add(new Fault(
+                        failed.problem().line(), 0, "", failed.problem().words()));
             }
         }
         return notes;

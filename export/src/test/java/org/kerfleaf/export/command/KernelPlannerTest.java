@@ -50,14 +50,16 @@ class KernelPlannerTest {
         assertThat(made.plan().problems()).isEmpty();
         assertThat(made.notes()).isEmpty();
         Prose.Block.Paragraph lead = (Prose.Block.Paragraph) made.prose().lead().get(0);
-        assertThat(lead.runs()).filteredOn(run -> run.style() == Prose.Style.VALUE)
+        assertThat(lead.runs())
+                .filteredOn(run -> run.style() == Prose.Style.VALUE)
                 .extracting(Prose.Run::text)
                 .containsExactly("600 mm", "1 sheet");
     }
 
     @Test
     void plan_sizeTried_followsThroughPartsAndProse() throws IOException {
-        Made made = (Made) plan(bootRack(), new Wishes(Map.of("Width inside", "750 mm", "Shelves", "3"), Optional.empty(), DAY));
+        Made made = (Made)
+                plan(bootRack(), new Wishes(Map.of("Width inside", "750 mm", "Shelves", "3"), Optional.empty(), DAY));
         assertThat(shelf(made)).isEqualTo(Length.ofMillimetres(750));
         assertThat(made.plan().part("Shelf").orElseThrow().count()).isEqualTo(3);
     }
@@ -98,7 +100,9 @@ class KernelPlannerTest {
     @Test
     void plan_liveValueThatFails_isANoteAndThePlanStands() throws IOException {
         Made made = (Made) plan(bootRack().replace("${width} wide", "${wdth} wide"), NONE);
-        assertThat(made.notes()).singleElement().satisfies(note -> assertThat(note.line()).isEqualTo(3));
+        assertThat(made.notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note.line()).isEqualTo(3));
     }
 
     @Test
@@ -120,6 +124,8 @@ class KernelPlannerTest {
     void faults_ofWaitingPieces_areToldOnlyWithoutACause() throws IOException {
         String broken = bootRack().replace("Length width = size(", "Length width = siz(");
         List<Fault> faults = ((Wrong) plan(broken, NONE)).faults();
-        assertThat(faults).noneMatch(fault -> fault.words().startsWith("Waits for")).isNotEmpty();
+        assertThat(faults)
+                .noneMatch(fault -> fault.words().startsWith("Waits for"))
+                .isNotEmpty();
     }
 }

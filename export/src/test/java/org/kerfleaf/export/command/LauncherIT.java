@@ -77,10 +77,14 @@ class LauncherIT {
 
     @Test
     void jar_workbookThatDoesNotRun_endsWith2AndShowsThePlace() throws IOException, InterruptedException {
-        Files.writeString(folder.resolve("rack.md"), KernelPlannerTest.bootRack().replace("pair()", "pear()"));
+        Files.writeString(
+                folder.resolve("rack.md"), KernelPlannerTest.bootRack().replace("pair()", "pear()"));
         Ran ran = run(jar(), "plan", "rack.md");
         assertThat(ran.status()).isEqualTo(2);
-        assertThat(ran.err()).startsWith("rack.md, line 27, column ").contains("pear").doesNotContain("\tat ");
+        assertThat(ran.err())
+                .startsWith("rack.md, line 27, column ")
+                .contains("pear")
+                .doesNotContain("\tat ");
         assertThat(ran.out()).isEmpty();
     }
 
