@@ -73,6 +73,9 @@ public record Plan(
         Optional<Figure<Mass>> weight,
         List<Problem> problems) {
 
+    /** Stands for a currency where the workbook says none (ISO 4217: no currency). */
+    public static final CurrencyUnit NO_CURRENCY = CurrencyUnit.of("XXX");
+
     /** A size as it stands in this plan; the range is what its owner allows. */
     public record PlannedSize(String label, Quantity value, Optional<Quantity> least, Optional<Quantity> most) {}
 
@@ -106,6 +109,11 @@ public record Plan(
                 overall,
                 weight,
                 List.copyOf(all));
+    }
+
+    /** The currency's code, empty if the workbook says none. */
+    public Optional<String> currencyCode() {
+        return Optional.of(currency.getCode()).filter(code -> !currency.equals(NO_CURRENCY));
     }
 
     /** The part of that name. */

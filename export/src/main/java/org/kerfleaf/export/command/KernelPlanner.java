@@ -13,8 +13,6 @@ import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.kernel.KernelOutcome;
 import org.kerfleaf.kernel.LiveOutcome;
 import org.kerfleaf.kernel.cell.CellProblem;
-import org.kerfleaf.kernel.cell.CellSource;
-import org.kerfleaf.kernel.cell.ProseSource;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.plan.Answers;
 import org.kerfleaf.plan.Plan;
@@ -63,22 +61,10 @@ final class KernelPlanner implements WorkbookPlanner {
 
     private static KernelOutcome run(Workbook workbook, Map<String, String> sizes) {
         try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT)) {
-            return kernel.run(source(workbook), sizes);
+            return kernel.run(WorkbookSource.of(workbook), sizes);
         } catch (KernelException cannotRun) {
             throw new Refused(cannotRun.getMessage());
         }
-    }
-
-    private static WorkbookSource source(Workbook workbook) {
-        return new WorkbookSource(
-                workbook.title(),
-                workbook.steps(),
-                workbook.cells().stream()
-                        .map(cell -> new CellSource(cell.ordinal(), cell.text(), cell.line(), cell.step()))
-                        .toList(),
-                workbook.liveValues().stream()
-                        .map(live -> new ProseSource(live.ordinal(), live.expression(), live.line()))
-                        .toList());
     }
 
     /** What waits for something else is told only if nothing else is wrong: the other place tells it already. */

@@ -54,7 +54,7 @@ final class Book implements AutoCloseable {
 
     private String titleFacts() {
         String unit = inInches() ? "sizes in inches" : "sizes in millimetres";
-        String money = printed.hasCurrency() ? "prices in " + plan.currency().getCode() : "no prices said";
+        String money = plan.currencyCode().map("prices in "::concat).orElse("no prices said");
         String priced = plan.pricesOf().map(" of %s"::formatted).orElse("");
         return "Kerfleaf plan of %s · %s · %s%s".formatted(plan.day(), unit, money, priced);
     }

@@ -36,7 +36,8 @@ final class Page {
         line(plan.title());
         String unit = style.unit() == LengthUnit.INCHES ? "inches to 1/%d".formatted(style.finest()) : "millimetres";
         String priced = plan.pricesOf().map(" of %s"::formatted).orElse("");
-        String money = hasCurrency(plan) ? "prices in " + plan.currency().getCode() + priced : "no prices said";
+        String money =
+                plan.currencyCode().map(code -> "prices in " + code + priced).orElse("no prices said");
         paragraph("Plan of %s · %s · %s".formatted(plan.day(), unit, money));
         plan.overall()
                 .ifPresent(overall -> paragraph("Outside %s wide, %s deep, %s high"
@@ -51,11 +52,6 @@ final class Page {
             why("high", overall.high());
         });
         plan.weight().ifPresent(weight -> why("weight", weight));
-    }
-
-    /** Whether the workbook says in what its prices are; XXX is ISO 4217's code for none. */
-    static boolean hasCurrency(Plan plan) {
-        return !plan.currency().getCode().equals("XXX");
     }
 
     /** A section under a rule whose slot stands as far along as the section does. */
