@@ -3,6 +3,7 @@ package org.kerfleaf.export.booklet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.cost.Cost;
 import org.kerfleaf.export.drawing.BoardDrawing;
 import org.kerfleaf.export.drawing.Face;
 import org.kerfleaf.export.drawing.Ink;
@@ -117,13 +118,17 @@ final class CoverPage {
         facts.add(fact(
                 "Weight", plan.weight().map(w -> w.value().in(book.measures())).orElse(Book.NOT_KNOWN), bold));
         facts.add(fact("To cut from", stock(), bold));
-        facts.add(fact(
-                "Cost",
-                plan.cost().bought().value().toString()
-                        + (plan.cost().notKnown().isEmpty() ? "" : " and more"),
-                bold));
+        facts.add(fact("Cost", cost(plan.cost()), bold));
         facts.add(fact("Work", work(), bold));
         return facts;
+    }
+
+    /** A sum that nothing is in yet is not a cost of nothing. */
+    private static String cost(Cost cost) {
+        if (cost.bought().value().isZero() && !cost.notKnown().isEmpty()) {
+            return "not known";
+        }
+        return cost.bought().value() + (cost.notKnown().isEmpty() ? "" : " and more");
     }
 
     private String stock() {
