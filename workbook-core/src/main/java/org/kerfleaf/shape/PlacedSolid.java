@@ -1,0 +1,80 @@
+package org.kerfleaf.shape;
+
+import java.util.List;
+import org.kerfleaf.measure.Volume;
+
+/** A piece of a part where it stands in the build: x to the right, y to the back, z up, standing before the door. */
+public final class PlacedSolid {
+    private final String part;
+    private final int piece;
+    private final Solid solid;
+    private final Pose pose;
+
+    /**
+     * @param part its name
+     * @param piece which of the equals, from 1
+     * @param pose where the solid's frame stands in the build
+     */
+    public PlacedSolid(String part, int piece, Solid solid, Pose pose) {
+        this.part = part;
+        this.piece = piece;
+        this.solid = solid;
+        this.pose = pose;
+    }
+
+    public String part() {
+        return part;
+    }
+
+    public int piece() {
+        return piece;
+    }
+
+    public Solid solid() {
+        return solid;
+    }
+
+    public Pose pose() {
+        return pose;
+    }
+
+    /** The same piece elsewhere. */
+    public PlacedSolid at(Pose elsewhere) {
+        return new PlacedSolid(part, piece, solid, elsewhere);
+    }
+
+    /** Its faces in the build, in the order of the solid's. */
+    public List<Face> faces() {
+        throw new UnsupportedOperationException("not built yet");
+    }
+
+    /** The flat face of that name in the build. @throws IllegalArgumentException if there is none or it is round */
+    public Face face(String name) {
+        throw new UnsupportedOperationException("not built yet");
+    }
+
+    public Bounds bounds() {
+        throw new UnsupportedOperationException("not built yet");
+    }
+
+    public Volume volume() {
+        return solid.volume();
+    }
+
+    public Vector centroid() {
+        return pose.toWorld(solid.centroid());
+    }
+
+    /** Whether a point of the build is in its wood, not on a face. */
+    public boolean holds(Vector point) {
+        return solid.holds(pose.toLocal(point));
+    }
+
+    /** How far it reaches along a direction. @param direction one long */
+    public Reach project(Vector direction) {
+        throw new UnsupportedOperationException("not built yet");
+    }
+
+    /** From least to most along a direction, in millimetres from the build's origin. */
+    public record Reach(double least, double most) {}
+}
