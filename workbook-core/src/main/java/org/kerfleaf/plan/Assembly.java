@@ -112,7 +112,7 @@ final class Assembly {
     private void move(Origin placing, Axis axis, Length by) {
         Origin root = root(placing);
         pieces.replaceAll((key, old) -> root(key).equals(root)
-                ? old.stream().map(p -> p.at(p.box().movedBy(axis, by))).toList()
+                ? old.stream().map(p -> p.movedBy(axis, by)).toList()
                 : old);
     }
 

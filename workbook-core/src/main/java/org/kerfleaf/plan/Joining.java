@@ -3,10 +3,8 @@ package org.kerfleaf.plan;
 import static org.kerfleaf.reason.Given.given;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.kerfleaf.joint.FastenerLine;
@@ -14,9 +12,10 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
-import org.kerfleaf.shape.Axis;
-import org.kerfleaf.shape.Box;
-import org.kerfleaf.shape.Contact;
+import org.kerfleaf.shape.Gap;
+import org.kerfleaf.shape.Touch;
+import org.kerfleaf.shape.Touching;
+import org.kerfleaf.shape.Vector;
 import org.kerfleaf.sketch.Joint;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.Placing;
@@ -28,12 +27,14 @@ final class Joining {
 
     private final Sketch sketch;
     private final Assembly assembly;
+    private final Bodies bodies;
     private final Problems problems;
     private final MeasureStyle style;
 
-    Joining(Sketch sketch, Assembly assembly, MeasureStyle style, Problems problems) {
+    Joining(Sketch sketch, Assembly assembly, Bodies bodies, MeasureStyle style, Problems problems) {
         this.sketch = sketch;
         this.assembly = assembly;
+        this.bodies = bodies;
         this.style = style;
         this.problems = problems;
     }
@@ -68,10 +69,15 @@ final class Joining {
         List<PlannedJoint.Touch> touches = new ArrayList<>();
         for (Piece through : assembly.of(from)) {
             for (Piece into : assembly.of(to)) {
-                through.box()
-                        .contact(into.box())
-                        .ifPresent(contact ->
-                                touches.add(new PlannedJoint.Touch(through, into, contact, along(joint, contact))));
+                for (Touch place : bodies.touching(through, into).touches()) {
+                    touches.add(new PlannedJoint.Touch(
+                            through,
+                            into,
+                            place,
+                            bodies.depth(through, place.frame().w()),
+                            bodies.depth(into, place.frame().w()),
+                            along(joint, place)));
+                }
             }
         }
         if (touches.isEmpty()) {
@@ -80,10 +86,10 @@ final class Joining {
         return touches;
     }
 
-    private Figure<Integer> along(Joint joint, Contact contact) {
+    private Figure<Integer> along(Joint joint, Touch place) {
         Optional<Length> every = joint.every();
         return joint.fastener().isPresent() && every.isPresent()
-                ? FastenerLine.count(contact.along(), FastenerLine.END_DISTANCE, every.get())
+                ? FastenerLine.count(place.along(), FastenerLine.END_DISTANCE, every.get())
                 : NONE;
     }
 
@@ -104,18 +110,18 @@ final class Joining {
                 given("spacing", joint.every().orElseThrow()));
     }
 
-    /** What a bolt through the whole joint goes through: every piece once, along the first contact's axis. */
-    private static List<Length> stack(List<PlannedJoint.Touch> touches) {
+    /** What a bolt through the whole joint goes through: every piece once, along the first contact. */
+    private List<Length> stack(List<PlannedJoint.Touch> touches) {
         if (touches.isEmpty()) {
             return List.of();
         }
-        Axis axis = touches.get(0).contact().axis();
+        Vector through = touches.get(0).place().frame().w();
         Set<Piece> pieces = new LinkedHashSet<>();
         for (PlannedJoint.Touch touch : touches) {
             pieces.add(touch.through());
             pieces.add(touch.into());
         }
-        return pieces.stream().map(p -> p.box().extent(axis)).toList();
+        return pieces.stream().map(p -> bodies.depth(p, through)).toList();
     }
 
     private Unplannable apart(Joint joint, Origin from, Origin to) {
@@ -126,32 +132,39 @@ final class Joining {
                     joint.origin(),
                     "“%s” and “%s” are fastened, but one of them has no place yet.".formatted(one, other));
         }
-        Box a = assembly.of(from).get(0).box();
-        Box b = assembly.of(to).get(0).box();
-        Optional<Box> clash = a.clash(b);
-        if (clash.isPresent()) {
+        Touching nearest = nearest(from, to);
+        if (nearest.clash().isPresent()) {
             return new Unplannable(
                     joint.origin(),
-                    "%s and %s are in one place: %s of both."
-                            .formatted(one, other, clash.get().size(style)));
+                    "%s and %s are in one place: %s of both.".formatted(one, other, Clashes.size(nearest.clash().get(), style)));
         }
-        Map<Axis, Length> gaps = new LinkedHashMap<>();
-        for (Axis axis : Axis.values()) {
-            Length overlap = a.overlap(b, axis);
-            if (overlap.isNegative()) {
-                gaps.put(axis, overlap.negated());
-            }
-        }
-        if (gaps.isEmpty()) {
+        Optional<Gap> gap = nearest.gap();
+        if (gap.isEmpty()) {
             return new Unplannable(
-                    joint.origin(), "%s and %s touch along a line only; nothing holds there.".formatted(one, other));
+                    joint.origin(), "%s and %s touch along a line only; nothing holds there. Bevel the edge, or move one.".formatted(one, other));
         }
-        List<String> words = gaps.entrySet().stream()
-                .map(g -> g.getValue().in(style) + " apart, " + g.getKey().words())
-                .toList();
         return new Unplannable(
                 joint.origin(),
-                "%s and %s are fastened but do not touch: %s.".formatted(one, other, String.join("; ", words)));
+                "%s and %s are fastened but do not touch: %s apart, %s."
+                        .formatted(one, other, gap.get().size().in(style), Clashes.direction(gap.get().direction())));
+    }
+
+    /** The pair that is nearest to touching. */
+    private Touching nearest(Origin from, Origin to) {
+        Touching nearest = null;
+        for (Piece one : assembly.of(from)) {
+            for (Piece other : assembly.of(to)) {
+                Touching touching = bodies.touching(one, other);
+                if (nearest == null || touching.clash().isPresent() || size(touching).isShorterThan(size(nearest))) {
+                    nearest = touching;
+                }
+            }
+        }
+        return nearest;
+    }
+
+    private static Length size(Touching touching) {
+        return touching.gap().map(Gap::size).orElse(Length.ZERO);
     }
 
     private String name(Origin placing) {

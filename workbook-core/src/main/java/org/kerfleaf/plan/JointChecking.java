@@ -42,9 +42,8 @@ final class JointChecking {
         for (PlannedJoint joint : planned.joints()) {
             if (joint.said().fastener().orElse(null) instanceof Screw said) {
                 for (PlannedJoint.Touch touch : joint.touches()) {
-                    Length through =
-                            touch.through().box().extent(touch.contact().axis());
-                    Length into = touch.into().box().extent(touch.contact().axis());
+                    Length through = touch.thickness();
+                    Length into = touch.depth();
                     Case key = new Case(new WoodScrew(said.gauge(), said.length()), through, sheetEdge(touch));
                     cases.computeIfAbsent(key, k -> new ArrayList<>()).add(new Contact(joint, touch, into));
                 }
@@ -106,15 +105,15 @@ final class JointChecking {
     }
 
     private static Length apart(Contact contact) {
-        Length run = contact.touch().contact().along().minus(FastenerLine.END_DISTANCE.times(2));
+        Length run = contact.touch().place().along().minus(FastenerLine.END_DISTANCE.times(2));
         return run.dividedBy(contact.touch().fasteners().value() - 1L);
     }
 
-    /** The thickness of the sheet whose edge the screw goes into, if it does. */
+    /** The thickness of the sheet whose edge the screw goes into, if it does: the contact is no wide face of it. */
     private Optional<Length> sheetEdge(PlannedJoint.Touch touch) {
         return planned.sized(touch.into().part())
                 .filter(part -> part.said().kind() == PartKind.PANEL)
-                .filter(part -> part.standing().through() != touch.contact().axis())
+                .filter(part -> !Bodies.isWide(touch.place().faceOfB()))
                 .map(part -> part.thickness().value());
     }
 

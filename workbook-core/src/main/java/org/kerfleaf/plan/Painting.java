@@ -9,10 +9,11 @@ import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
-import org.kerfleaf.shape.Axis;
-import org.kerfleaf.shape.Box;
-import org.kerfleaf.shape.Contact;
-import org.kerfleaf.shape.Seams;
+import org.kerfleaf.shape.Face;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.SheetSide;
+import org.kerfleaf.shape.SolidSeams;
+import org.kerfleaf.shape.Touching;
 import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
@@ -31,12 +32,14 @@ final class Painting {
     private final Sketch sketch;
     private final Sizing sizing;
     private final Assembly assembly;
+    private final Bodies bodies;
     private final List<PlannedPart> parts;
 
-    Painting(Sketch sketch, Sizing sizing, Assembly assembly, List<PlannedPart> parts) {
+    Painting(Sketch sketch, Sizing sizing, Assembly assembly, Bodies bodies, List<PlannedPart> parts) {
         this.sketch = sketch;
         this.sizing = sizing;
         this.assembly = assembly;
+        this.bodies = bodies;
         this.parts = parts;
     }
 
@@ -99,7 +102,7 @@ final class Painting {
             for (Piece piece : there) {
                 Optional<SizedPart> part = sizing.of(piece.part());
                 if (part.isPresent() && part.get().said().kind() == PartKind.PANEL) {
-                    sum = sum.plus(faces(part.get(), piece, there, side));
+                    sum = sum.plus(faces(piece, panels(there), touching(there), side));
                 }
             }
         }
@@ -122,57 +125,57 @@ final class Painting {
                 .anyMatch(w -> w instanceof Where.Over);
     }
 
-    private Area faces(SizedPart part, Piece piece, List<Piece> build, Side wanted) {
-        Axis through = part.standing().through();
+    private List<Piece> panels(List<Piece> pieces) {
+        return pieces.stream()
+                .filter(p -> sizing.of(p.part()).filter(s -> s.said().kind() == PartKind.PANEL).isPresent())
+                .toList();
+    }
+
+    private List<Touching> touching(List<Piece> pieces) {
+        return Touching.all(pieces.stream().map(bodies::of).toList());
+    }
+
+    private Area faces(Piece piece, List<Piece> panels, List<Touching> touching, Side wanted) {
+        PlacedSolid solid = bodies.of(piece);
         Area sum = Area.ZERO;
-        for (boolean upper : List.of(true, false)) {
-            Side side = isOutside(piece.box(), through, upper, build) ? Side.OUTSIDE : Side.INSIDE;
+        for (SheetSide sheetSide : SheetSide.values()) {
+            Face face = solid.face(sheetSide.name());
+            Side side = isOutside(face, piece, panels) ? Side.OUTSIDE : Side.INSIDE;
             if (side == wanted) {
-                sum = sum.plus(part.face(side)).minus(hidden(piece, through, upper, build));
+                Area whole = solid.solid().area(sheetSide.name());
+                sum = sum.plus(whole).minus(Touching.hidden(solid, sheetSide.name(), touching));
             }
         }
         return sum;
     }
 
-    private static boolean isOutside(Box box, Axis axis, boolean upper, List<Piece> build) {
-        Length face = upper ? box.high(axis) : box.low(axis);
-        return build.stream()
-                .map(Piece::box)
-                .noneMatch(other -> upper
-                        ? other.high(axis).isLongerThan(face)
-                        : other.low(axis).isShorterThan(face));
+    /** Outside if no other panel of the build lies beyond the face. */
+    private boolean isOutside(Face face, Piece piece, List<Piece> panels) {
+        double plane = face.frame().origin().dot(face.normal()) + Touching.TOLERANCE.inMillimetres();
+        return panels.stream()
+                .filter(other -> !other.equals(piece))
+                .noneMatch(other -> bodies.of(other).project(face.normal()).most() > plane);
     }
 
-    private static Area hidden(Piece piece, Axis axis, boolean upper, List<Piece> build) {
-        Area sum = Area.ZERO;
-        for (Piece other : build) {
-            Optional<Contact> contact = piece.box().contact(other.box());
-            if (!other.equals(piece)
-                    && contact.isPresent()
-                    && contact.get().axis() == axis
-                    && contact.get().above() == upper) {
-                sum = sum.plus(contact.get().area());
-            }
-        }
-        return sum;
-    }
-
-    /** The inside seams of everything put together before. */
+    /** The inside seams of everything put together before, looked at in the finished build. */
     Figure<Length> insideSeams(Origin when) {
         Length sum = Length.ZERO;
         int pieces = 0;
         for (List<Piece> build : assembly.builds()) {
-            List<Box> boxes = build.stream()
+            List<PlacedSolid> finished = build.stream().filter(this::isFixed).map(bodies::of).toList();
+            List<PlacedSolid> there = build.stream()
                     .filter(p -> isThere(p, when))
                     .filter(this::isFixed)
-                    .map(Piece::box)
+                    .map(bodies::of)
                     .toList();
-            pieces += boxes.size();
-            sum = sum.plus(new Seams(boxes).inside());
+            if (there.size() > 1) {
+                pieces += there.size();
+                sum = sum.plus(new SolidSeams(finished).inside(there));
+            }
         }
         return Figure.of(
                 sum,
-                "inside corners along every contact that is walled in on all four sides",
+                "inside corners along every contact, where no sky is seen once the build is finished",
                 Reason.GEOMETRY,
                 given("pieces in place", pieces));
     }

@@ -121,7 +121,9 @@ final class PartChecking {
                 .findFirst();
         return front.map(piece -> {
             Length face = piece.box().low(Axis.Y);
-            Box hull = Assembly.hull(planned.assembly().buildOf(piece.placing()));
+            Box hull = Assembly.hull(planned.assembly().buildOf(piece.placing()).stream()
+                    .filter(p -> p.sloping().isEmpty())
+                    .toList());
             return face.minus(hull.low(Axis.Y));
         });
     }

@@ -10,6 +10,9 @@ import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.Clash;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Touching;
 
 /** Whether the sizes close in every direction, and whether two parts are in one place. */
 final class PlaceChecking {
@@ -23,7 +26,7 @@ final class PlaceChecking {
         List<Check> checks = new ArrayList<>();
         for (List<Piece> build : planned.assembly().builds()) {
             List<Piece> fixed = build.stream()
-                    .filter(p -> !Painting.isHung(planned.sketch(), p))
+                    .filter(p -> p.sloping().isEmpty() && !Painting.isHung(planned.sketch(), p))
                     .toList();
             if (fixed.size() > 1) {
                 for (Axis axis : Axis.values()) {
@@ -105,18 +108,15 @@ final class PlaceChecking {
     }
 
     private Check onePlaceOnePart() {
-        List<Piece> pieces = planned.assembly().all();
-        for (int i = 0; i < pieces.size(); i++) {
-            for (int j = i + 1; j < pieces.size(); j++) {
-                Optional<Box> clash = pieces.get(i).box().clash(pieces.get(j).box());
-                if (clash.isPresent()) {
-                    return clash(pieces.get(i), pieces.get(j), clash.get());
-                }
+        List<PlacedSolid> solids = new ArrayList<>(planned.bodies().all().values());
+        for (Touching pair : Touching.all(solids)) {
+            if (pair.clash().isPresent()) {
+                return clash(pair);
             }
         }
         return new Check(
                 "One place, one part",
-                "No two of the " + pieces.size() + " placed pieces are in one place.",
+                "No two of the " + solids.size() + " placed pieces are in one place.",
                 "",
                 OptionalDouble.empty(),
                 Check.Verdict.HOLDS,
@@ -124,17 +124,17 @@ final class PlaceChecking {
                 Reason.GEOMETRY);
     }
 
-    private Check clash(Piece one, Piece other, Box both) {
-        Axis thinnest = both.thinnest();
+    private Check clash(Touching pair) {
+        Clash clash = pair.clash().orElseThrow();
+        Length least = clash.sizes().stream().reduce(Length::min).orElseThrow();
         return new Check(
                 "One place, one part",
                 "%s and %s are in one place: %s of both."
-                        .formatted(one.part(), other.part(), both.size(planned.style())),
-                both.extent(thinnest).in(planned.style()) + " too much, " + thinnest.words(),
+                        .formatted(pair.a().part(), pair.b().part(), Clashes.size(clash, planned.style())),
+                least.in(planned.style()) + " too much",
                 OptionalDouble.of(-1),
                 Check.Verdict.SHORT,
-                "One of them %s smaller, or moved, %s, would do."
-                        .formatted(both.extent(thinnest).in(planned.style()), thinnest.words()),
+                "One of them %s smaller, or moved by as much, would do.".formatted(least.in(planned.style())),
                 Reason.GEOMETRY);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.sketch.EdgeOf;
 import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Origin;
@@ -19,6 +20,7 @@ import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Trait;
 import org.kerfleaf.sketch.Where;
 
 /**
@@ -88,6 +90,10 @@ final class Places {
                 .orElseThrow(() -> new Unplannable(
                         placing.origin(),
                         "“%s” cannot be placed before its sizes are known.".formatted(placing.part())));
+        Optional<List<Piece>> sloping = sloping(placing, part);
+        if (sloping.isPresent()) {
+            return sloping.get();
+        }
         Box loose = loose(part, placing);
         List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose)));
         for (Where where : placing.where()) {
@@ -103,6 +109,60 @@ final class Places {
             pieces.add(new Piece(placing.part(), placing.origin(), pieces.size(), spot.settled(first)));
         }
         return List.copyOf(pieces);
+    }
+
+    /** The pieces of what lies on a slope or runs along one. */
+    private Optional<List<Piece>> sloping(Placing placing, SizedPart part) {
+        for (Where where : placing.where()) {
+            if (where instanceof Where.RestsOn rests) {
+                return Optional.of(onGables(placing, part, rests));
+            }
+            if (where instanceof Where.AlongRoof along) {
+                EdgeOf.Edge edge = Slopes.edge(part)
+                        .orElseThrow(() -> new Unplannable(
+                                placing.origin(),
+                                "Along which edge does “%s” run? Say .along(roof.rake()) or .along(roof.eave()) where it is made."
+                                        .formatted(placing.part())));
+                return Optional.of(Slopes.along(placing, part, roofs(placing, along.roofs()), edge));
+            }
+            if (where instanceof Where.OverRidge over) {
+                return Optional.of(Slopes.cap(placing, part, roofs(placing, over.roofs())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Piece> onGables(Placing placing, SizedPart roof, Where.RestsOn rests) {
+        List<String> gables = roof.said()
+                .trait(Trait.OverGables.class)
+                .map(Trait.OverGables::gables)
+                .orElseThrow(() -> new Unplannable(
+                        placing.origin(), "“%s” rests on slopes, but on which? Say .overGables(front, back) where it is made.".formatted(placing.part())));
+        List<Box> boxes = new ArrayList<>();
+        for (Origin support : rests.supports()) {
+            Box hull = hull(placing, support);
+            boolean gable = sketch.placing(support).filter(p -> gables.contains(p.part())).isPresent();
+            if (gable) {
+                boxes.add(hull);
+            }
+        }
+        if (boxes.isEmpty()) {
+            throw new Unplannable(
+                    placing.origin(), "“%s” rests on none of its gables. One of %s would carry it.".formatted(placing.part(), String.join(", ", gables)));
+        }
+        SizedPart gable = sizing.of(gables.get(0)).orElseThrow(() -> new Unplannable(
+                placing.origin(), "“%s” waits for the sizes of “%s”.".formatted(placing.part(), gables.get(0))));
+        return Slopes.roof(placing, roof, gable, Box.hull(boxes), rests.pieces());
+    }
+
+    private List<Piece> roofs(Placing asking, Origin key) {
+        List<Piece> pieces = of(key).orElseThrow(() -> new Unplannable(
+                asking.origin(), "“%s” waits for the roof to be placed.".formatted(asking.part())));
+        if (pieces.stream().anyMatch(p -> p.sloping().isEmpty())) {
+            throw new Unplannable(
+                    asking.origin(), "“%s” follows “%s”, which lies on no slope.".formatted(asking.part(), pieces.get(0).part()));
+        }
+        return pieces;
     }
 
     private List<Spot> said(Spot spot, Where where, SizedPart part) {
@@ -184,6 +244,15 @@ final class Places {
         if (where instanceof Where.Above above) {
             return Optional.of(above.other());
         }
+        if (where instanceof Where.RestsOn rests) {
+            return rests.supports().stream().findFirst();
+        }
+        if (where instanceof Where.AlongRoof along) {
+            return Optional.of(along.roofs());
+        }
+        if (where instanceof Where.OverRidge over) {
+            return Optional.of(over.roofs());
+        }
         return where instanceof Where.Against against ? Optional.of(against.other()) : Optional.empty();
     }
 
@@ -223,7 +292,7 @@ final class Places {
         } else if (part.standing() == Standing.SLOPES) {
             throw new Unplannable(
                     placing.origin(),
-                    "“%s” lies on a slope; sloping parts cannot be placed yet.".formatted(placing.part()));
+                    "“%s” lies on a slope. Say .restsOn(frontIn, backIn).".formatted(placing.part()));
         } else {
             extent.put(part.standing().across(), across);
             extent.put(part.standing().up(), up);

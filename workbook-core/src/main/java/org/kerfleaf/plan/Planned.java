@@ -12,6 +12,7 @@ record Planned(
         MeasureStyle style,
         Sizing sizing,
         Assembly assembly,
+        Bodies bodies,
         List<PlannedPart> parts,
         List<PlannedJoint> joints,
         List<SawSetting> settings,

@@ -4,7 +4,6 @@ import java.util.List;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.reason.Figure;
-import org.kerfleaf.shape.Contact;
 import org.kerfleaf.sketch.Joint;
 
 /**
@@ -16,18 +15,27 @@ import org.kerfleaf.sketch.Joint;
  * @param stack what a bolt goes through, one thickness after the other
  */
 record PlannedJoint(Joint said, List<Touch> touches, Figure<Integer> fasteners, List<Length> stack) {
-    /** One contact: the piece a fastener goes through, the piece it holds in, and how many go in here. */
-    record Touch(Piece through, Piece into, Contact contact, Figure<Integer> fasteners) {}
+    /**
+     * One contact.
+     *
+     * @param through the piece a fastener goes through
+     * @param into the piece it holds in
+     * @param place where they lie face on face
+     * @param thickness of the first along the fastener
+     * @param depth of the second along the fastener
+     * @param fasteners how many go in here
+     */
+    record Touch(
+            Piece through, Piece into, org.kerfleaf.shape.Touch place, Length thickness, Length depth, Figure<Integer> fasteners) {}
 
     /** The area of all contacts. */
     Area area() {
-        return touches.stream().map(t -> t.contact().area()).reduce(Area.ZERO, Area::plus);
+        return touches.stream().map(t -> t.place().area()).reduce(Area.ZERO, Area::plus);
     }
 
     /** {@code Back to Floor}. */
     String words() {
-        List<String> from =
-                touches.stream().map(t -> t.through().part()).distinct().toList();
+        List<String> from = touches.stream().map(t -> t.through().part()).distinct().toList();
         List<String> to = touches.stream().map(t -> t.into().part()).distinct().toList();
         return String.join(", ", from) + " to " + String.join(", ", to);
     }

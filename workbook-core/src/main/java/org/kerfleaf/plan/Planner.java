@@ -71,15 +71,16 @@ public final class Planner {
         List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
         List<SizedPart> sized =
                 parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
-        List<PlannedJoint> joints = new Joining(sketch, assembly, style, problems).all();
+        Bodies bodies = new Bodies(sketch, sizing, assembly);
+        List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
-        Finishing finishing = new Finishing(sketch, new Painting(sketch, sizing, assembly, parts), joints, problems);
+        Finishing finishing = new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
         Siting siting = new Siting(sketch, assembly);
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
-        Planned planned = new Planned(sketch, style, sizing, assembly, parts, joints, settings, stocking, siting);
+        Planned planned = new Planned(sketch, style, sizing, assembly, bodies, parts, joints, settings, stocking, siting);
         return new Plan(
                 sketch.title(),
                 style,

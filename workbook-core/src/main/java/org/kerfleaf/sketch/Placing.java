@@ -3,14 +3,18 @@ package org.kerfleaf.sketch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where one part goes, once or several times.
  *
  * @param part the part's name
+ * @param twins two if the part meets a twin at a ridge, one if not
+ * @param edge the edge of a roof that the part runs along, if it does
  * @param where what was said of it, in order
  */
-public record Placing(Origin origin, String part, List<Where> where) implements Declaration {
+public record Placing(Origin origin, String part, int twins, Optional<EdgeOf.Edge> edge, List<Where> where)
+        implements Declaration {
     public Placing {
         where = List.copyOf(where);
     }
@@ -18,7 +22,7 @@ public record Placing(Origin origin, String part, List<Where> where) implements 
     private Placing with(Where more) {
         List<Where> all = new ArrayList<>(where);
         all.add(more);
-        return new Placing(origin, part, all);
+        return new Placing(origin, part, twins, edge, all);
     }
 
     public Placing leftOf(Placing other) {
@@ -80,6 +84,27 @@ public record Placing(Origin origin, String part, List<Where> where) implements 
         return with(new Where.Over(opening));
     }
 
+    /** Lying on the sloping edges of these. */
+    public Placing restsOn(Placing... supports) {
+        return with(new Where.RestsOn(Arrays.stream(supports).map(Placing::origin).toList(), twins));
+    }
+
+    /** In the middle between the gables, front to back; where nothing else is said it is anyway. */
+    public Placing centredFrontToBack() {
+        return this;
+    }
+
+    /** Along the roof's edge that was said when the part was made, on every piece of the roof. */
+    public Placing along(Placing roofs) {
+        int ends = edge.equals(Optional.of(EdgeOf.Edge.RAKE)) ? 2 : 1;
+        return with(new Where.AlongRoof(roofs.origin, ends * roofs.count()));
+    }
+
+    /** Over the ridge of a roof. */
+    public Placing over(Placing roofs) {
+        return with(new Where.OverRidge(roofs.origin));
+    }
+
     /** A board stands upright. */
     public Placing standing() {
         return with(new Where.Standing());
@@ -102,10 +127,19 @@ public record Placing(Origin origin, String part, List<Where> where) implements 
 
     /** How many pieces this puts in place. */
     public int count() {
-        return where.stream()
-                .mapToInt(w -> w instanceof Where.BothSides
-                        ? 2
-                        : w instanceof Where.Above above ? above.gaps().size() : 1)
-                .reduce(1, (a, b) -> a * b);
+        return where.stream().mapToInt(Placing::times).reduce(1, (a, b) -> a * b);
+    }
+
+    private static int times(Where where) {
+        if (where instanceof Where.Above above) {
+            return above.gaps().size();
+        }
+        if (where instanceof Where.RestsOn rests) {
+            return rests.pieces();
+        }
+        if (where instanceof Where.AlongRoof along) {
+            return along.pieces();
+        }
+        return where instanceof Where.BothSides ? 2 : 1;
     }
 }

@@ -25,6 +25,15 @@ public sealed interface Where {
     /** Over an opening of the part named before. */
     record Over(String opening) implements Where {}
 
+    /** It lies on the sloping edges of these, which carry it. */
+    record RestsOn(List<Origin> supports, int pieces) implements Where {}
+
+    /** It runs along an edge of every piece of a placed roof, its upper side in line with the roof's. */
+    record AlongRoof(Origin roofs, int pieces) implements Where {}
+
+    /** It covers the ridge of a placed roof. */
+    record OverRidge(Origin roofs) implements Where {}
+
     /** A board stands upright. */
     record Standing() implements Where {}
 

@@ -227,7 +227,12 @@ public final class Words {
 
     /** Puts a part in its place; what nothing fixes is centred on the first part named. */
     public static Placing place(Part part) {
-        return new Placing(here(), part.name(), List.of());
+        return new Placing(
+                here(),
+                part.name(),
+                part.trait(Trait.MeetsTwin.class).isPresent() ? 2 : 1,
+                part.trait(Trait.Along.class).map(along -> along.edge().edge()),
+                List.of());
     }
 
     /** Fastens these to others; the fastener is driven through these. */

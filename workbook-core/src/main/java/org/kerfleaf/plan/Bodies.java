@@ -1,0 +1,230 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.kerfleaf.measure.Angle;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.Face;
+import org.kerfleaf.shape.Outline;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Pose;
+import org.kerfleaf.shape.SheetSide;
+import org.kerfleaf.shape.Solid;
+import org.kerfleaf.shape.Touching;
+import org.kerfleaf.shape.Vector;
+import org.kerfleaf.sketch.Glazing;
+import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Side;
+import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Trait;
+
+/**
+ * The solid of every piece in its place: outline, openings, bevels and rabbets as they were said.
+ *
+ * <p>A wall's INSIDE is the face that looks to the middle of its build, so left and right, front and back come out as hands of
+ * one shape. What lies flat has its upper face as INSIDE.
+ */
+final class Bodies {
+    private final Sketch sketch;
+    private final Sizing sizing;
+    private final Assembly assembly;
+    private final Map<Piece, PlacedSolid> solids = new LinkedHashMap<>();
+    private final List<PlacedSolid> panes = new ArrayList<>();
+
+    Bodies(Sketch sketch, Sizing sizing, Assembly assembly) {
+        this.sketch = sketch;
+        this.sizing = sizing;
+        this.assembly = assembly;
+        for (List<Piece> build : assembly.builds()) {
+            Box hull = Assembly.hull(build);
+            for (Piece piece : build) {
+                sizing.of(piece.part()).ifPresent(part -> solids.put(piece, piece.sloping().orElseGet(() -> square(part, piece, hull))));
+            }
+        }
+        sketch.all(Glazing.class).forEach(glazing -> pane(glazing).ifPresent(panes::add));
+    }
+
+    /** The solid of a piece. */
+    PlacedSolid of(Piece piece) {
+        return solids.get(piece);
+    }
+
+    /** How two pieces are to each other. */
+    Touching touching(Piece one, Piece other) {
+        return Touching.between(of(one), of(other));
+    }
+
+    /** Whether a face is one of the two wide faces of its part. */
+    static boolean isWide(Face face) {
+        return face.name().equals(SheetSide.INSIDE.name()) || face.name().equals(SheetSide.OUTSIDE.name());
+    }
+
+    /** How deep the wood of a piece is along a direction. */
+    Length depth(Piece piece, Vector direction) {
+        PlacedSolid.Reach reach = of(piece).project(direction);
+        return Length.ofMillimetres(reach.most() - reach.least());
+    }
+
+    /** All pieces with their solids, in the order in which they are placed. */
+    Map<Piece, PlacedSolid> all() {
+        return solids;
+    }
+
+    /** The panes that are glazed into a placed part. */
+    List<PlacedSolid> panes() {
+        return panes;
+    }
+
+    private PlacedSolid square(SizedPart part, Piece piece, Box hull) {
+        return part.said().kind() == PartKind.BOARD ? board(part, piece) : panel(part, piece, hull);
+    }
+
+    // ---- panels --------------------------------------------------------------------------------------------------
+
+    private static PlacedSolid panel(SizedPart part, Piece piece, Box hull) {
+        Axis through = part.standing().through();
+        boolean insideIsHigh = piece.box().middle(through).isShorterThan(hull.middle(through));
+        Vector u;
+        Vector v;
+        boolean mirrored;
+        switch (part.standing()) {
+            case FACES_FRONT -> {
+                u = insideIsHigh ? Vector.X.negated() : Vector.X;
+                v = Vector.Z;
+                mirrored = insideIsHigh;
+            }
+            case FACES_SIDE -> {
+                u = insideIsHigh ? Vector.Y : Vector.Y.negated();
+                v = Vector.Z;
+                mirrored = !insideIsHigh;
+            }
+            default -> {
+                u = Vector.X;
+                v = Vector.Y;
+                mirrored = false;
+            }
+        }
+        Solid solid = solid(part, mirrored);
+        return new PlacedSolid(part.said().name(), piece.index(), solid, standing(piece.box(), u, v));
+    }
+
+    /** A frame with these two directions whose first octant is the box. */
+    private static Pose standing(Box box, Vector u, Vector v) {
+        Vector sum = u.plus(v).plus(u.cross(v));
+        return Pose.of(new Vector(end(box, Axis.X, sum.x()), end(box, Axis.Y, sum.y()), end(box, Axis.Z, sum.z())), u, v);
+    }
+
+    private static double end(Box box, Axis axis, double direction) {
+        return (direction > 0 ? box.low(axis) : box.high(axis)).inMillimetres();
+    }
+
+    private static Solid solid(SizedPart part, boolean mirrored) {
+        Outline outline = outline(part);
+        for (Cutout cutout : part.cutouts()) {
+            outline = outline.opening(cutout.name(), shape(cutout));
+        }
+        Solid solid = Solid.of(mirrored ? outline.mirrored() : outline, part.thickness().value());
+        Optional<Angle> rises = part.said().trait(Trait.TopBevel.class).map(Trait.TopBevel::rises);
+        if (rises.isPresent() && !rises.get().isZero()) {
+            boolean inward = rises.get().nanodegrees() > 0;
+            Angle tilt = inward ? rises.get() : Angle.ZERO.minus(rises.get());
+            solid = solid.bevelled("TOP", tilt, inward ? SheetSide.INSIDE : SheetSide.OUTSIDE);
+        }
+        for (Trait.RabbetIn rabbet : part.said().traits(Trait.RabbetIn.class)) {
+            solid = solid.rabbetAround(
+                    "rabbet round " + rabbet.opening(), rabbet.opening(), rabbet.wide(), rabbet.deep(), side(rabbet.face()));
+        }
+        return solid;
+    }
+
+    private static SheetSide side(Side face) {
+        return face == Side.INSIDE ? SheetSide.INSIDE : SheetSide.OUTSIDE;
+    }
+
+    private static Outline outline(SizedPart part) {
+        Length across = part.across().value();
+        Optional<Trait.Gable> gable = part.said().trait(Trait.Gable.class);
+        if (gable.isPresent()) {
+            return Outline.gable(across, gable.get().eaves(), gable.get().slope());
+        }
+        return part.said()
+                .trait(Trait.SlopingTop.class)
+                .map(top -> Outline.trapezoid(across, top.front(), top.back()))
+                .orElseGet(() -> Outline.rectangle(across, part.up().value()));
+    }
+
+    private static Outline shape(Cutout cutout) {
+        if (!cutout.opening()) {
+            return Outline.circle(cutout.wide()).moved(cutout.middleAcross(), cutout.middleUp());
+        }
+        Outline rectangle = Outline.rectangle(cutout.wide(), cutout.high());
+        Outline shape = cutout.radius().isPositive() ? rectangle.rounded(cutout.radius()) : rectangle;
+        return shape.moved(cutout.from(), cutout.up());
+    }
+
+    // ---- boards --------------------------------------------------------------------------------------------------
+
+    private static PlacedSolid board(SizedPart part, Piece piece) {
+        Length length = part.across().value();
+        Length width = part.up().value();
+        Axis run = along(piece.box(), length, null);
+        Axis wide = along(piece.box(), width, run);
+        Solid solid = Solid.of(Outline.rectangle(length, width), part.thickness().value());
+        return new PlacedSolid(part.said().name(), piece.index(), solid, standing(piece.box(), unit(run), unit(wide)));
+    }
+
+    /** The axis on which the box has this extent, other than one already taken. */
+    private static Axis along(Box box, Length extent, Axis taken) {
+        for (Axis axis : Axis.values()) {
+            if (axis != taken && box.extent(axis).equals(extent)) {
+                return axis;
+            }
+        }
+        throw new IllegalStateException("A box of none of its board's sizes.");
+    }
+
+    private static Vector unit(Axis axis) {
+        return switch (axis) {
+            case X -> Vector.X;
+            case Y -> Vector.Y;
+            case Z -> Vector.Z;
+        };
+    }
+
+    // ---- panes ---------------------------------------------------------------------------------------------------
+
+    /** A pane in the rabbet of the part it is glazed into, in the middle of the opening, its face on the rabbet's floor. */
+    private Optional<PlacedSolid> pane(Glazing glazing) {
+        Optional<SizedPart> pane = sizing.of(glazing.pane());
+        Optional<Trait.FitsOpening> fits = pane.flatMap(p -> p.said().trait(Trait.FitsOpening.class));
+        List<Piece> into = glazing.into().map(assembly::of).orElse(List.of());
+        if (fits.isEmpty() || into.isEmpty()) {
+            return Optional.empty();
+        }
+        PlacedSolid frame = of(into.get(0));
+        Optional<Trait.RabbetIn> rabbet = sketch.part(frame.part()).stream()
+                .flatMap(part -> part.traits(Trait.RabbetIn.class).stream())
+                .filter(r -> r.opening().equals(fits.get().opening().opening()))
+                .findFirst();
+        return rabbet.map(step -> {
+            SizedPart sized = pane.orElseThrow();
+            Vector middle = frame.solid().outline().opening(step.opening()).bounds().middle();
+            Length floor = step.face() == Side.INSIDE
+                    ? frame.solid().thickness().minus(step.deep())
+                    : step.deep().minus(sized.thickness().value());
+            Vector corner = new Vector(
+                    middle.x() - sized.across().value().inMillimetres() / 2,
+                    middle.y() - sized.up().value().inMillimetres() / 2,
+                    floor.inMillimetres());
+            Solid solid = Solid.of(
+                    Outline.rectangle(sized.across().value(), sized.up().value()), sized.thickness().value());
+            Pose pose = new Pose(frame.pose().toWorld(corner), frame.pose().u(), frame.pose().v(), frame.pose().w());
+            return new PlacedSolid(sized.said().name(), 0, solid, pose);
+        });
+    }
+}
