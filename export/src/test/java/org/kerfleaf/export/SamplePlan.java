@@ -81,6 +81,7 @@ public final class SamplePlan {
                 Optional.of(LocalDate.of(2026, 4, 12)),
                 List.of(),
                 parts(),
+                List.of(),
                 List.of(sheet()),
                 boards(),
                 bounds(),

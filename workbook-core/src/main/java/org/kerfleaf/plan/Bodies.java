@@ -1,6 +1,5 @@
 package org.kerfleaf.plan;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,7 @@ final class Bodies {
     private final Sizing sizing;
     private final Assembly assembly;
     private final Map<Piece, PlacedSolid> solids = new LinkedHashMap<>();
-    private final List<PlacedSolid> panes = new ArrayList<>();
+    private final Map<Glazing, PlacedSolid> panes = new LinkedHashMap<>();
 
     Bodies(Sketch sketch, Sizing sizing, Assembly assembly) {
         this.sketch = sketch;
@@ -43,10 +42,12 @@ final class Bodies {
         for (List<Piece> build : assembly.builds()) {
             Box hull = Assembly.hull(build);
             for (Piece piece : build) {
-                sizing.of(piece.part()).ifPresent(part -> solids.put(piece, piece.sloping().orElseGet(() -> square(part, piece, hull))));
+                sizing.of(piece.part())
+                        .ifPresent(part ->
+                                solids.put(piece, piece.sloping().orElseGet(() -> square(part, piece, hull))));
             }
         }
-        sketch.all(Glazing.class).forEach(glazing -> pane(glazing).ifPresent(panes::add));
+        sketch.all(Glazing.class).forEach(glazing -> pane(glazing).ifPresent(pane -> panes.put(glazing, pane)));
     }
 
     /** The solid of a piece. */
@@ -76,7 +77,7 @@ final class Bodies {
     }
 
     /** The panes that are glazed into a placed part. */
-    List<PlacedSolid> panes() {
+    Map<Glazing, PlacedSolid> panes() {
         return panes;
     }
 
@@ -116,7 +117,8 @@ final class Bodies {
     /** A frame with these two directions whose first octant is the box. */
     private static Pose standing(Box box, Vector u, Vector v) {
         Vector sum = u.plus(v).plus(u.cross(v));
-        return Pose.of(new Vector(end(box, Axis.X, sum.x()), end(box, Axis.Y, sum.y()), end(box, Axis.Z, sum.z())), u, v);
+        return Pose.of(
+                new Vector(end(box, Axis.X, sum.x()), end(box, Axis.Y, sum.y()), end(box, Axis.Z, sum.z())), u, v);
     }
 
     private static double end(Box box, Axis axis, double direction) {
@@ -128,7 +130,8 @@ final class Bodies {
         for (Cutout cutout : part.cutouts()) {
             outline = outline.opening(cutout.name(), shape(cutout));
         }
-        Solid solid = Solid.of(mirrored ? outline.mirrored() : outline, part.thickness().value());
+        Solid solid = Solid.of(
+                mirrored ? outline.mirrored() : outline, part.thickness().value());
         Optional<Angle> rises = part.said().trait(Trait.TopBevel.class).map(Trait.TopBevel::rises);
         if (rises.isPresent() && !rises.get().isZero()) {
             boolean inward = rises.get().nanodegrees() > 0;
@@ -137,7 +140,11 @@ final class Bodies {
         }
         for (Trait.RabbetIn rabbet : part.said().traits(Trait.RabbetIn.class)) {
             solid = solid.rabbetAround(
-                    "rabbet round " + rabbet.opening(), rabbet.opening(), rabbet.wide(), rabbet.deep(), side(rabbet.face()));
+                    "rabbet round " + rabbet.opening(),
+                    rabbet.opening(),
+                    rabbet.wide(),
+                    rabbet.deep(),
+                    side(rabbet.face()));
         }
         return solid;
     }
@@ -174,7 +181,8 @@ final class Bodies {
         Length width = part.up().value();
         Axis run = along(piece.box(), length, null);
         Axis wide = along(piece.box(), width, run);
-        Solid solid = Solid.of(Outline.rectangle(length, width), part.thickness().value());
+        Solid solid =
+                Solid.of(Outline.rectangle(length, width), part.thickness().value());
         return new PlacedSolid(part.said().name(), piece.index(), solid, standing(piece.box(), unit(run), unit(wide)));
     }
 
@@ -213,7 +221,8 @@ final class Bodies {
                 .findFirst();
         return rabbet.map(step -> {
             SizedPart sized = pane.orElseThrow();
-            Vector middle = frame.solid().outline().opening(step.opening()).bounds().middle();
+            Vector middle =
+                    frame.solid().outline().opening(step.opening()).bounds().middle();
             Length floor = step.face() == Side.INSIDE
                     ? frame.solid().thickness().minus(step.deep())
                     : step.deep().minus(sized.thickness().value());
@@ -222,8 +231,13 @@ final class Bodies {
                     middle.y() - sized.up().value().inMillimetres() / 2,
                     floor.inMillimetres());
             Solid solid = Solid.of(
-                    Outline.rectangle(sized.across().value(), sized.up().value()), sized.thickness().value());
-            Pose pose = new Pose(frame.pose().toWorld(corner), frame.pose().u(), frame.pose().v(), frame.pose().w());
+                    Outline.rectangle(sized.across().value(), sized.up().value()),
+                    sized.thickness().value());
+            Pose pose = new Pose(
+                    frame.pose().toWorld(corner),
+                    frame.pose().u(),
+                    frame.pose().v(),
+                    frame.pose().w());
             return new PlacedSolid(sized.said().name(), 0, solid, pose);
         });
     }

@@ -136,17 +136,24 @@ final class Joining {
         if (nearest.clash().isPresent()) {
             return new Unplannable(
                     joint.origin(),
-                    "%s and %s are in one place: %s of both.".formatted(one, other, Clashes.size(nearest.clash().get(), style)));
+                    "%s and %s are in one place: %s of both."
+                            .formatted(one, other, Clashes.size(nearest.clash().get(), style)));
         }
         Optional<Gap> gap = nearest.gap();
         if (gap.isEmpty()) {
             return new Unplannable(
-                    joint.origin(), "%s and %s touch along a line only; nothing holds there. Bevel the edge, or move one.".formatted(one, other));
+                    joint.origin(),
+                    "%s and %s touch along a line only; nothing holds there. Bevel the edge, or move one."
+                            .formatted(one, other));
         }
         return new Unplannable(
                 joint.origin(),
                 "%s and %s are fastened but do not touch: %s apart, %s."
-                        .formatted(one, other, gap.get().size().in(style), Clashes.direction(gap.get().direction())));
+                        .formatted(
+                                one,
+                                other,
+                                gap.get().size().in(style),
+                                Clashes.direction(gap.get().direction())));
     }
 
     /** The pair that is nearest to touching. */
@@ -155,7 +162,9 @@ final class Joining {
         for (Piece one : assembly.of(from)) {
             for (Piece other : assembly.of(to)) {
                 Touching touching = bodies.touching(one, other);
-                if (nearest == null || touching.clash().isPresent() || size(touching).isShorterThan(size(nearest))) {
+                if (nearest == null
+                        || touching.clash().isPresent()
+                        || size(touching).isShorterThan(size(nearest))) {
                     nearest = touching;
                 }
             }

@@ -127,7 +127,9 @@ final class Painting {
 
     private List<Piece> panels(List<Piece> pieces) {
         return pieces.stream()
-                .filter(p -> sizing.of(p.part()).filter(s -> s.said().kind() == PartKind.PANEL).isPresent())
+                .filter(p -> sizing.of(p.part())
+                        .filter(s -> s.said().kind() == PartKind.PANEL)
+                        .isPresent())
                 .toList();
     }
 
@@ -162,7 +164,8 @@ final class Painting {
         Length sum = Length.ZERO;
         int pieces = 0;
         for (List<Piece> build : assembly.builds()) {
-            List<PlacedSolid> finished = build.stream().filter(this::isFixed).map(bodies::of).toList();
+            List<PlacedSolid> finished =
+                    build.stream().filter(this::isFixed).map(bodies::of).toList();
             List<PlacedSolid> there = build.stream()
                     .filter(p -> isThere(p, when))
                     .filter(this::isFixed)

@@ -41,6 +41,10 @@ record Piece(String part, Origin placing, int index, Box box, Optional<PlacedSol
         double mm = by.inMillimetres();
         Vector step = new Vector(axis == Axis.X ? mm : 0, axis == Axis.Y ? mm : 0, axis == Axis.Z ? mm : 0);
         return new Piece(
-                part, placing, index, box.movedBy(axis, by), sloping.map(s -> s.at(s.pose().moved(step))));
+                part,
+                placing,
+                index,
+                box.movedBy(axis, by),
+                sloping.map(s -> s.at(s.pose().moved(step))));
     }
 }

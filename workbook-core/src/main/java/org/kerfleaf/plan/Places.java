@@ -137,30 +137,40 @@ final class Places {
                 .trait(Trait.OverGables.class)
                 .map(Trait.OverGables::gables)
                 .orElseThrow(() -> new Unplannable(
-                        placing.origin(), "“%s” rests on slopes, but on which? Say .overGables(front, back) where it is made.".formatted(placing.part())));
+                        placing.origin(),
+                        "“%s” rests on slopes, but on which? Say .overGables(front, back) where it is made."
+                                .formatted(placing.part())));
         List<Box> boxes = new ArrayList<>();
         for (Origin support : rests.supports()) {
             Box hull = hull(placing, support);
-            boolean gable = sketch.placing(support).filter(p -> gables.contains(p.part())).isPresent();
+            boolean gable = sketch.placing(support)
+                    .filter(p -> gables.contains(p.part()))
+                    .isPresent();
             if (gable) {
                 boxes.add(hull);
             }
         }
         if (boxes.isEmpty()) {
             throw new Unplannable(
-                    placing.origin(), "“%s” rests on none of its gables. One of %s would carry it.".formatted(placing.part(), String.join(", ", gables)));
+                    placing.origin(),
+                    "“%s” rests on none of its gables. One of %s would carry it."
+                            .formatted(placing.part(), String.join(", ", gables)));
         }
-        SizedPart gable = sizing.of(gables.get(0)).orElseThrow(() -> new Unplannable(
-                placing.origin(), "“%s” waits for the sizes of “%s”.".formatted(placing.part(), gables.get(0))));
+        SizedPart gable = sizing.of(gables.get(0))
+                .orElseThrow(() -> new Unplannable(
+                        placing.origin(),
+                        "“%s” waits for the sizes of “%s”.".formatted(placing.part(), gables.get(0))));
         return Slopes.roof(placing, roof, gable, Box.hull(boxes), rests.pieces());
     }
 
     private List<Piece> roofs(Placing asking, Origin key) {
-        List<Piece> pieces = of(key).orElseThrow(() -> new Unplannable(
-                asking.origin(), "“%s” waits for the roof to be placed.".formatted(asking.part())));
+        List<Piece> pieces = of(key).orElseThrow(() ->
+                new Unplannable(asking.origin(), "“%s” waits for the roof to be placed.".formatted(asking.part())));
         if (pieces.stream().anyMatch(p -> p.sloping().isEmpty())) {
             throw new Unplannable(
-                    asking.origin(), "“%s” follows “%s”, which lies on no slope.".formatted(asking.part(), pieces.get(0).part()));
+                    asking.origin(),
+                    "“%s” follows “%s”, which lies on no slope."
+                            .formatted(asking.part(), pieces.get(0).part()));
         }
         return pieces;
     }
@@ -291,8 +301,7 @@ final class Places {
             board(placing, across, up, thick, extent);
         } else if (part.standing() == Standing.SLOPES) {
             throw new Unplannable(
-                    placing.origin(),
-                    "“%s” lies on a slope. Say .restsOn(frontIn, backIn).".formatted(placing.part()));
+                    placing.origin(), "“%s” lies on a slope. Say .restsOn(frontIn, backIn).".formatted(placing.part()));
         } else {
             extent.put(part.standing().across(), across);
             extent.put(part.standing().up(), up);

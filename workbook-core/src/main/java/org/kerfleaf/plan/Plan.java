@@ -33,6 +33,7 @@ import org.kerfleaf.sketch.Problem;
  * @param pricesOf the day the prices were true, if said
  * @param sizes the maker's sizes, in document order
  * @param parts what is cut, in the order of their letters (first use in the document)
+ * @param placed every piece in its place, in the order of placing; the whole is square in one frame
  * @param sheets one layout for each sheet bought
  * @param boards one layout for each board or moulding bought
  * @param bounds how few would do, for each stock
@@ -57,6 +58,7 @@ public record Plan(
         Optional<LocalDate> pricesOf,
         List<PlannedSize> sizes,
         List<PlannedPart> parts,
+        List<PlacedPart> placed,
         List<SheetLayout> sheets,
         List<BoardLayout> boards,
         List<StockBound> bounds,
@@ -94,6 +96,7 @@ public record Plan(
                 pricesOf,
                 sizes,
                 parts,
+                placed,
                 sheets,
                 boards,
                 bounds,

@@ -26,7 +26,12 @@ record PlannedJoint(Joint said, List<Touch> touches, Figure<Integer> fasteners, 
      * @param fasteners how many go in here
      */
     record Touch(
-            Piece through, Piece into, org.kerfleaf.shape.Touch place, Length thickness, Length depth, Figure<Integer> fasteners) {}
+            Piece through,
+            Piece into,
+            org.kerfleaf.shape.Touch place,
+            Length thickness,
+            Length depth,
+            Figure<Integer> fasteners) {}
 
     /** The area of all contacts. */
     Area area() {
@@ -35,7 +40,8 @@ record PlannedJoint(Joint said, List<Touch> touches, Figure<Integer> fasteners, 
 
     /** {@code Back to Floor}. */
     String words() {
-        List<String> from = touches.stream().map(t -> t.through().part()).distinct().toList();
+        List<String> from =
+                touches.stream().map(t -> t.through().part()).distinct().toList();
         List<String> to = touches.stream().map(t -> t.into().part()).distinct().toList();
         return String.join(", ", from) + " to " + String.join(", ", to);
     }

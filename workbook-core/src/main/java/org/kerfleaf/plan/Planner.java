@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -18,6 +19,7 @@ import org.kerfleaf.reason.Reason;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Prices;
@@ -75,12 +77,14 @@ public final class Planner {
         List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
-        Finishing finishing = new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
+        Finishing finishing =
+                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
         Siting siting = new Siting(sketch, assembly);
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
-        Planned planned = new Planned(sketch, style, sizing, assembly, bodies, parts, joints, settings, stocking, siting);
+        Planned planned =
+                new Planned(sketch, style, sizing, assembly, bodies, parts, joints, settings, stocking, siting);
         return new Plan(
                 sketch.title(),
                 style,
@@ -89,6 +93,7 @@ public final class Planner {
                 sketch.all(Prices.class).stream().map(Prices::day).findFirst(),
                 sketch.all(Size.class).stream().map(Planner::size).toList(),
                 parts,
+                placed(bodies, parts),
                 stocking.sheets(),
                 stocking.boards(),
                 stocking.bounds(),
@@ -104,6 +109,25 @@ public final class Planner {
                 overall(assembly, parts),
                 weight(parts),
                 problems.all());
+    }
+
+    private List<PlacedPart> placed(Bodies bodies, List<PlannedPart> parts) {
+        List<PlacedPart> placed = new ArrayList<>();
+        bodies.all()
+                .forEach((piece, solid) -> placed.add(
+                        new PlacedPart(letter(parts, solid), piece.placing().step(), false, solid)));
+        bodies.panes()
+                .forEach((glazing, solid) -> placed.add(
+                        new PlacedPart(letter(parts, solid), glazing.origin().step(), true, solid)));
+        return placed;
+    }
+
+    private static String letter(List<PlannedPart> parts, PlacedSolid solid) {
+        return parts.stream()
+                .filter(p -> p.name().equals(solid.part()))
+                .map(PlannedPart::letter)
+                .findFirst()
+                .orElse("");
     }
 
     private CurrencyUnit currency() {

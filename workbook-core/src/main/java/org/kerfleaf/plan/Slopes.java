@@ -46,13 +46,16 @@ final class Slopes {
             Vector along = up.cross(normal);
             Vector eave = peak.minus(up.times(under)).minus(along.times(across / 2));
             Pose pose = Pose.of(eave, along, up);
-            pieces.add(Piece.sloping(placing.origin(), half, new PlacedSolid(placing.part(), half, roofSolid(roof), pose)));
+            pieces.add(Piece.sloping(
+                    placing.origin(), half, new PlacedSolid(placing.part(), half, roofSolid(roof), pose)));
         }
         return pieces;
     }
 
     private static Solid roofSolid(SizedPart roof) {
-        Solid solid = Solid.of(Outline.rectangle(roof.across().value(), roof.up().value()), roof.thickness().value());
+        Solid solid = Solid.of(
+                Outline.rectangle(roof.across().value(), roof.up().value()),
+                roof.thickness().value());
         return roof.edges().isEmpty()
                 ? solid
                 : solid.bevelled(RIDGE, roof.edges().get(0).angle().value(), SheetSide.INSIDE);
@@ -78,7 +81,8 @@ final class Slopes {
             return Solid.of(outline, board.thickness().value());
         }
         Angle mitre = board.edges().get(0).angle().value();
-        return Solid.of(outline.mitred(UPPER_END, RIDGE, mitre), board.thickness().value());
+        return Solid.of(
+                outline.mitred(UPPER_END, RIDGE, mitre), board.thickness().value());
     }
 
     /** One at either end of the roof half: it climbs with the slope, its wide face against the roof's end. */
@@ -96,7 +100,8 @@ final class Slopes {
     /** Along the eave, past the roof's ends by the thickness of what it covers there. */
     private static Pose eave(SizedPart board, PlacedSolid half) {
         Pose roof = half.pose();
-        Length past = board.across().value().minus(half.solid().outline().wide()).half();
+        Length past =
+                board.across().value().minus(half.solid().outline().wide()).half();
         Vector start = roof.origin()
                 .plus(roof.w().times(drop(board, half)))
                 .minus(roof.u().times(past.inMillimetres()));
@@ -115,12 +120,16 @@ final class Slopes {
         for (Piece roof : roofs) {
             PlacedSolid half = roof.sloping().orElseThrow();
             Pose pose = half.pose();
-            Length past = cap.across().value().minus(half.solid().outline().wide()).half();
+            Length past =
+                    cap.across().value().minus(half.solid().outline().wide()).half();
             Vector start = pose.origin()
                     .plus(pose.w().times(half.solid().thickness().inMillimetres()))
-                    .plus(pose.v().times(half.solid().outline().high().minus(leg).inMillimetres()))
+                    .plus(pose.v()
+                            .times(half.solid().outline().high().minus(leg).inMillimetres()))
                     .minus(pose.u().times(past.inMillimetres()));
-            Solid plate = Solid.of(Outline.rectangle(cap.across().value(), leg), cap.thickness().value());
+            Solid plate = Solid.of(
+                    Outline.rectangle(cap.across().value(), leg),
+                    cap.thickness().value());
             PlacedSolid solid = new PlacedSolid(placing.part(), legs.size(), plate, Pose.of(start, pose.u(), pose.v()));
             legs.add(Piece.sloping(placing.origin(), legs.size(), solid));
         }

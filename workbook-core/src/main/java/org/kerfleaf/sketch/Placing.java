@@ -86,7 +86,8 @@ public record Placing(Origin origin, String part, int twins, Optional<EdgeOf.Edg
 
     /** Lying on the sloping edges of these. */
     public Placing restsOn(Placing... supports) {
-        return with(new Where.RestsOn(Arrays.stream(supports).map(Placing::origin).toList(), twins));
+        return with(
+                new Where.RestsOn(Arrays.stream(supports).map(Placing::origin).toList(), twins));
     }
 
     /** In the middle between the gables, front to back; where nothing else is said it is anyway. */

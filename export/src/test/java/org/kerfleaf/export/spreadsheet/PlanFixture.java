@@ -105,6 +105,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 new Cost(List.of(), nothing, nothing, List.of(), List.of()),
                 List.of(),
                 List.of(),
@@ -127,6 +128,7 @@ public final class PlanFixture {
                         new PlannedSize("Width inside", inches(18, 56), bound(16), bound(30)),
                         new PlannedSize("Back slope", Angle.ofDegrees(14.5), Optional.empty(), Optional.empty())),
                 parts(),
+                List.of(),
                 List.of(sheet()),
                 boards(),
                 List.of(
