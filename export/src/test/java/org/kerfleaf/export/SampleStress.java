@@ -94,7 +94,6 @@ public final class SampleStress {
                 p,
                 p.title(),
                 parts,
-                List.of(),
                 sheets,
                 p.sawSettings(),
                 cost,
