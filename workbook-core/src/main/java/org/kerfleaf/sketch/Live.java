@@ -1,6 +1,7 @@
 package org.kerfleaf.sketch;
 
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.Optional;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 
@@ -15,8 +16,11 @@ public sealed interface Live {
 
     record OfQuestion(Asked asked) implements Live {}
 
-    /** What an expression's value is in prose. */
+    /** What an expression's value is in prose; of something that may not have been said, what was said. */
     static Live of(Object value) {
+        if (value instanceof Optional<?> perhaps) {
+            return perhaps.isPresent() ? of(perhaps.get()) : new OfText("not said");
+        }
         if (value instanceof Length length) {
             return new OfLength(length);
         }
