@@ -68,6 +68,16 @@ class SpreadsheetCalculationTest {
     }
 
     @Test
+    void noPriceKnown_oneFilledIn_isTheTotal() throws IOException, InterruptedException {
+        try (XSSFWorkbook workbook = SpreadsheetTest.written(PlanFixture.withoutPrices())) {
+            cell(workbook.getSheet("Buy"), "1x2", "Each, USD").setCellValue(4.10);
+            try (XSSFWorkbook calculated = LibreOffice.calculate(workbook, folder)) {
+                assertThat(total(calculated, "As bought, USD")).isCloseTo(2 * 4.10, within(A_THOUSANDTH_OF_A_CENT));
+            }
+        }
+    }
+
+    @Test
     void need_raised_buysAnotherPack() throws IOException, InterruptedException {
         String screws = "No. 8 x 1 5/8 in wood screw, stainless";
         try (XSSFWorkbook workbook = SpreadsheetTest.written(PlanFixture.inches())) {
