@@ -14,15 +14,13 @@ import org.kerfleaf.sketch.Sketch;
 
 /** A workbook that runs as it should, in a real child process. */
 class KernelTest {
-    private static final String SIZES =
-            """
+    private static final String SIZES = """
             measureIn(INCHES);
             Length width = size("Width inside", "22 in", "16 in to 30 in");
             Sheet ply = sheet("exterior plywood", "48 in", "96 in").soldAs("3/4 in").measured("23/32 in");
             Length t = ply.thickness();
             """;
-    private static final String PARTS =
-            """
+    private static final String PARTS = """
             Part floor = panel("Floor", ply).wide(width).deep("11 in");
             var shelves = repeat(2, i -> panel("Shelf " + (i + 1), ply).wide(width.minus(t)).deep("8 in"));
             place(floor);
