@@ -1,2 +1,2 @@
-/** What it costs as bought and as used, and against a bought kit. Start at {@link org.kerfleaf.cost.Cost}. */
+/** What it costs as bought and as used, and against a bought kit. Start at {@link org.kerfleaf.cost.CostSheet}. */
 package org.kerfleaf.cost;

@@ -1,2 +1,8 @@
-/** Fasteners: which, how many, where, what they hold. Start at {@link org.kerfleaf.joint.Fastening}. */
+/**
+ * Fasteners: how thick and how long, how many, what holes they need, how far they reach, what they hold.
+ *
+ * <p>Start at {@link org.kerfleaf.joint.WoodScrew}; {@link org.kerfleaf.joint.FastenerLine} says how many and where along a
+ * contact, {@link org.kerfleaf.joint.DrillSizes} which bits, {@link org.kerfleaf.joint.BoltLength} how long a bolt, and
+ * {@link org.kerfleaf.joint.HardwareLine} is what the plan lists.
+ */
 package org.kerfleaf.joint;

@@ -13,13 +13,18 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
     public static final Angle ZERO = new Angle(0);
 
     /** A right angle. */
-    public static final Angle RIGHT = ofDegrees(90);
+    public static final Angle RIGHT = new Angle(90_000_000_000L);
 
     private static final double PER_DEGREE = 1e9;
+    private static final Exact EXACT = new Exact(Angle::new);
 
-    /** Degrees as a decimal number, rounded to a billionth of a degree. */
+    /**
+     * Degrees as a decimal number, rounded to a billionth of a degree.
+     *
+     * @throws ArithmeticException if that is beyond what can be counted (about 9e9 degrees), or no number
+     */
     public static Angle ofDegrees(double degrees) {
-        return new Angle(Math.round(degrees * PER_DEGREE));
+        return new Angle(Exact.of(degrees, PER_DEGREE, "deg"));
     }
 
     static Angle ofRadians(double radians) {
@@ -27,7 +32,8 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
     }
 
     /**
-     * Reads an angle or slope as people write it: {@code 30 deg}, {@code 30°}, {@code 6 in 12}, {@code 1:2}, {@code 50 %}.
+     * Reads an angle or slope as people write it: {@code 30 deg}, {@code 30°}, {@code 6 in 12},
+     * {@code 6/12}, {@code 1:2} (rise:run), {@code 50 %}. A bare number is refused, and so is a run of zero.
      *
      * @throws MeasureTextException if the text is none of these
      */
@@ -40,36 +46,51 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
     }
 
     public Angle plus(Angle other) {
-        return new Angle(Math.addExact(nanodegrees, other.nanodegrees));
+        return new Angle(EXACT.plus(nanodegrees, other.nanodegrees));
     }
 
     public Angle minus(Angle other) {
-        return new Angle(Math.subtractExact(nanodegrees, other.nanodegrees));
+        return new Angle(EXACT.minus(nanodegrees, other.nanodegrees));
     }
 
     public Angle times(long count) {
-        return new Angle(Math.multiplyExact(nanodegrees, count));
+        return new Angle(EXACT.times(nanodegrees, count));
     }
 
     public Angle half() {
-        return new Angle(BigDecimal.valueOf(nanodegrees)
-                .divide(BigDecimal.valueOf(2), 0, RoundingMode.HALF_EVEN)
-                .longValueExact());
+        return dividedBy(2);
     }
 
-    /** What a slope rises over a level run: run · tan. */
+    /** One of so many equal parts. @throws ArithmeticException if there are no parts */
+    public Angle dividedBy(long parts) {
+        return new Angle(EXACT.dividedBy(nanodegrees, parts));
+    }
+
+    /** What is left to a right angle: a mitre saw reads from square. */
+    public Angle complement() {
+        return RIGHT.minus(this);
+    }
+
+    /** What a slope rises over a level run: run · tan. @throws ArithmeticException if this stands upright */
     public Length rise(Length run) {
-        return run.times(tan());
+        return run.times(notUpright().tan());
     }
 
-    /** How long a slope is over a level run: run / cos. */
+    /** How long a slope is over a level run: run / cos. @throws ArithmeticException if this stands upright */
     public Length lengthOver(Length run) {
-        return run.times(1 / cos());
+        return run.times(1 / notUpright().cos());
     }
 
     /** What a slope drops along its own length: length · sin. */
     public Length drop(Length alongSlope) {
         return alongSlope.times(sin());
+    }
+
+    private Angle notUpright() {
+        if (Math.abs(nanodegrees % (2 * RIGHT.nanodegrees)) == RIGHT.nanodegrees) {
+            throw new ArithmeticException("A slope of %s stands upright and has no run.".formatted(this));
+        }
+        return this;
     }
 
     public double sin() {
@@ -106,7 +127,7 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
         return Long.compare(nanodegrees, other.nanodegrees);
     }
 
-    /** The canonical text, read back exactly by {@link #parse(String)}. */
+    /** The canonical text, {@code 30 deg}, read back exactly by {@link #parse(String)}. */
     @Override
     public String toString() {
         return BigDecimal.valueOf(nanodegrees, 9).stripTrailingZeros().toPlainString() + " deg";

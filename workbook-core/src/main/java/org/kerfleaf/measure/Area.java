@@ -3,12 +3,17 @@ package org.kerfleaf.measure;
 /**
  * An area.
  *
- * @param squareMillimetres the number, zero or more
+ * @param squareMillimetres the number; below zero only as a difference
  */
 public record Area(double squareMillimetres) implements Quantity, Comparable<Area> {
     public static final Area ZERO = new Area(0);
 
     private static final double PER_SQUARE_INCH = 645.16;
+
+    /** @throws ArithmeticException if the number is infinite or none */
+    public Area {
+        squareMillimetres = Decimals.counted(squareMillimetres, "mm2");
+    }
 
     public static Area ofSquareMillimetres(double squareMillimetres) {
         return new Area(squareMillimetres);
@@ -31,9 +36,9 @@ public record Area(double squareMillimetres) implements Quantity, Comparable<Are
         return new Area(squareMillimetres * count);
     }
 
-    /** How many times the other goes into this, as a number. */
+    /** How many times the other goes into this, as a number. @throws ArithmeticException if the other is zero */
     public double dividedBy(Area other) {
-        return squareMillimetres / other.squareMillimetres;
+        return Decimals.ratio(squareMillimetres, other.squareMillimetres, this, other);
     }
 
     /** The volume of a plate of this area and that thickness. */
@@ -66,8 +71,9 @@ public record Area(double squareMillimetres) implements Quantity, Comparable<Are
         return Double.compare(squareMillimetres, other.squareMillimetres);
     }
 
+    /** The canonical text, {@code 645.16 mm2}, read back exactly by {@link #parse(String)}. */
     @Override
     public String toString() {
-        return squareMillimetres + " mm2";
+        return Decimals.exact(squareMillimetres) + " mm2";
     }
 }

@@ -16,55 +16,54 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
     public static final Length ZERO = new Length(0);
 
     private static final long SIXTY_FOURTH = 396_875L;
+    private static final Exact EXACT = new Exact(Length::new);
 
     /** Whole inches. @throws ArithmeticException if the length is beyond the range */
     public static Length ofInches(long inches) {
-        return new Length(Math.multiplyExact(inches, LengthUnit.INCHES.nanometres()));
+        return new Length(Exact.of(inches, LengthUnit.INCHES.nanometres(), "in"));
     }
 
-    /** Inches as a decimal number, rounded to 1 nm. */
+    /** Inches as a decimal number, rounded to 1 nm. @throws ArithmeticException if that is beyond the range, or no number */
     public static Length ofInches(double inches) {
-        return ofNanometres(inches * LengthUnit.INCHES.nanometres());
+        return new Length(Exact.of(inches, (double) LengthUnit.INCHES.nanometres(), "in"));
     }
 
     /** Sixty-fourths of an inch, exact. @throws ArithmeticException if the length is beyond the range */
     public static Length ofSixtyFourths(long count) {
-        return new Length(Math.multiplyExact(count, SIXTY_FOURTH));
+        return new Length(Exact.of(count, SIXTY_FOURTH, "sixty-fourths of an inch"));
     }
 
     /** Whole millimetres, exact. @throws ArithmeticException if the length is beyond the range */
     public static Length ofMillimetres(long millimetres) {
-        return new Length(Math.multiplyExact(millimetres, LengthUnit.MILLIMETRES.nanometres()));
+        return new Length(Exact.of(millimetres, LengthUnit.MILLIMETRES.nanometres(), "mm"));
     }
 
-    /** Millimetres as a decimal number, rounded to 1 nm. */
+    /** Millimetres as a decimal number, rounded to 1 nm. @throws ArithmeticException if that is beyond the range, or no number */
     public static Length ofMillimetres(double millimetres) {
-        return ofNanometres(millimetres * LengthUnit.MILLIMETRES.nanometres());
+        return new Length(Exact.of(millimetres, (double) LengthUnit.MILLIMETRES.nanometres(), "mm"));
     }
 
     /**
-     * Reads a length as people write it, with its unit: {@code 12 3/16 in}, {@code 5' 3 1/2"}, {@code 309.6 mm}.
+     * Reads a length as people write it, with its unit: {@code 12 3/16 in}, {@code 12-3/16"}, {@code 5' 3 1/2"},
+     * {@code 309.6 mm}, {@code 1 m 20 cm}. What is no whole number of nanometres is rounded to the nearest.
      *
-     * @throws MeasureTextException if the text is not a length or names no unit
+     * <p>A comma is a decimal comma where it can be nothing else ({@code 12,5 mm}); {@code 1,200 mm} is refused.
+     *
+     * @throws MeasureTextException if the text is not a length, names no unit or is beyond the range
      */
     public static Length parse(String text) {
         return LengthText.parse(text, null);
     }
 
     /**
-     * Reads a length as people write it; a number without a unit is in the given one.
+     * Reads a length as people write it; a number without a unit is in the given one. Where inches are given, so is a
+     * number after feet: {@code 5' 3 1/2}.
      *
-     * @throws MeasureTextException if the text is not a length
+     * @param whenNoneIsSaid null if a unit must be said
+     * @throws MeasureTextException if the text is not a length or is beyond the range
      */
     public static Length parse(String text, LengthUnit whenNoneIsSaid) {
         return LengthText.parse(text, whenNoneIsSaid);
-    }
-
-    private static Length ofNanometres(double nanometres) {
-        if (!(Math.abs(nanometres) < 9.2e18)) {
-            throw new ArithmeticException("A length of %s nm is beyond what can be counted.".formatted(nanometres));
-        }
-        return new Length(Math.round(nanometres));
     }
 
     public boolean isZero() {
@@ -96,12 +95,12 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
     public Length plus(Length... others) {
         long sum = nanometres;
         for (Length other : others) {
-            sum = Math.addExact(sum, other.nanometres);
+            sum = EXACT.plus(sum, other.nanometres);
         }
         return new Length(sum);
     }
 
-    /** This and a length said in words: {@code width.plus("3 in")}. */
+    /** This and a length said with its unit: {@code width.plus("3 in")}. @throws MeasureTextException if it is no length */
     public Length plus(String text) {
         return plus(parse(text));
     }
@@ -110,31 +109,29 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
     public Length minus(Length... others) {
         long rest = nanometres;
         for (Length other : others) {
-            rest = Math.subtractExact(rest, other.nanometres);
+            rest = EXACT.minus(rest, other.nanometres);
         }
         return new Length(rest);
     }
 
-    /** This less a length said in words: {@code width.minus("3 in")}. */
+    /** This less a length said with its unit: {@code width.minus("3 in")}. @throws MeasureTextException if it is no length */
     public Length minus(String text) {
         return minus(parse(text));
     }
 
     /** So many of this, end to end. @throws ArithmeticException on overflow */
     public Length times(long count) {
-        return new Length(Math.multiplyExact(nanometres, count));
+        return new Length(EXACT.times(nanometres, count));
     }
 
-    /** This scaled by a number, rounded to 1 nm. */
+    /** This scaled by a number, rounded to 1 nm. @throws ArithmeticException on overflow, or if the factor is no number */
     public Length times(double factor) {
-        return ofNanometres(nanometres * factor);
+        return new Length(EXACT.times(nanometres, factor));
     }
 
     /** One of so many equal pieces, rounded to 1 nm. @throws ArithmeticException if there are no pieces */
     public Length dividedBy(long pieces) {
-        BigDecimal whole = BigDecimal.valueOf(nanometres);
-        return new Length(whole.divide(BigDecimal.valueOf(pieces), 0, RoundingMode.HALF_EVEN)
-                .longValueExact());
+        return new Length(EXACT.dividedBy(nanometres, pieces));
     }
 
     /** How many times the other goes into this, as a number. @throws ArithmeticException if the other is zero */
@@ -163,12 +160,13 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return Area.ofSquareMillimetres(inMillimetres() * other.inMillimetres());
     }
 
+    /** This without its sign. @throws ArithmeticException on overflow */
     public Length absolute() {
         return nanometres < 0 ? negated() : this;
     }
 
     public Length negated() {
-        return new Length(Math.negateExact(nanometres));
+        return new Length(EXACT.minus(0, nanometres));
     }
 
     public Length max(Length other) {
@@ -179,10 +177,18 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return compareTo(other) <= 0 ? this : other;
     }
 
-    /** This rounded to a whole number of steps: {@code DOWN} for what must fit into something, {@code UP} for blanks. */
+    /**
+     * This rounded to a whole number of steps: {@code DOWN} for what must fit into something, {@code UP} for blanks.
+     *
+     * @throws IllegalArgumentException if the step is not longer than zero
+     * @throws ArithmeticException on overflow
+     */
     public Length roundedTo(Length step, RoundingMode mode) {
+        if (!step.isPositive()) {
+            throw new IllegalArgumentException("Step (%s) to round to: it must be longer than zero.".formatted(step));
+        }
         BigDecimal steps = BigDecimal.valueOf(nanometres).divide(BigDecimal.valueOf(step.nanometres), 0, mode);
-        return new Length(Math.multiplyExact(steps.longValueExact(), step.nanometres));
+        return step.times(steps.longValueExact());
     }
 
     /** Millimetres as a decimal number, for trigonometry and drawing. */
@@ -200,14 +206,23 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return BigDecimal.valueOf(nanometres, 6);
     }
 
-    /** This as it stands on a tape: whole, fraction and heavy or light. */
+    /** This as it stands on a tape: whole, fraction and heavy or light, to the nearest step. */
     public TapeReading read(MeasureStyle style) {
-        return TapeReading.of(this, style, RoundingMode.HALF_UP);
+        return read(style, RoundingMode.HALF_UP);
     }
 
+    /**
+     * This as it is marked on a tape, rounded as asked: {@code DOWN} for what must fit into something, {@code UP} for
+     * blanks. A whole number of 1/64 in is read as it is.
+     */
+    public TapeReading read(MeasureStyle style, RoundingMode mode) {
+        return TapeReading.of(this, style, mode);
+    }
+
+    /** As read off a tape, with the unit: {@code 24 13/32 in heavy}, {@code 309.5 mm}. */
     @Override
     public String in(MeasureStyle style) {
-        return read(style).text() + " " + style.unit().symbol();
+        return read(style).toString();
     }
 
     @Override
@@ -215,7 +230,11 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return Long.compare(nanometres, other.nanometres);
     }
 
-    /** The canonical text, read back exactly by {@link #parse(String)}. */
+    /**
+     * The canonical text, read back exactly by {@link #parse(String)}: inches with a fraction where the length is a whole
+     * number of 1/64 in ({@code 12 3/16 in}; so 127 mm, both being exact, is {@code 5 in}), else millimetres
+     * ({@code 100 mm}, {@code 309.6 mm}).
+     */
     @Override
     public String toString() {
         return LengthText.canonical(this);

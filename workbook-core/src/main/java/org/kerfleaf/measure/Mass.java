@@ -3,12 +3,17 @@ package org.kerfleaf.measure;
 /**
  * A mass, which a bathroom scale shows.
  *
- * @param grams the number, zero or more
+ * @param grams the number; below zero only as a difference
  */
 public record Mass(double grams) implements Quantity, Comparable<Mass> {
     public static final Mass ZERO = new Mass(0);
 
     private static final double PER_POUND = 453.59237;
+
+    /** @throws ArithmeticException if the number is infinite or none */
+    public Mass {
+        grams = Decimals.counted(grams, "g");
+    }
 
     public static Mass ofGrams(double grams) {
         return new Mass(grams);
@@ -27,8 +32,17 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         return new Mass(grams + other.grams);
     }
 
+    public Mass minus(Mass other) {
+        return new Mass(grams - other.grams);
+    }
+
     public Mass times(double count) {
         return new Mass(grams * count);
+    }
+
+    /** How many times the other goes into this, as a number. @throws ArithmeticException if the other is zero */
+    public double dividedBy(Mass other) {
+        return Decimals.ratio(grams, other.grams, this, other);
     }
 
     public double inPounds() {
@@ -52,8 +66,9 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         return Double.compare(grams, other.grams);
     }
 
+    /** The canonical text, {@code 350 g}, read back exactly by {@link #parse(String)}. */
     @Override
     public String toString() {
-        return grams + " g";
+        return Decimals.exact(grams) + " g";
     }
 }

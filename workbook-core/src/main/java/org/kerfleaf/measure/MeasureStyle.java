@@ -34,4 +34,10 @@ public record MeasureStyle(LengthUnit unit, int finest) {
     public Length step() {
         return new Length(unit.nanometres() / finest);
     }
+
+    /** For messages: {@code 1/32 in}, {@code 0.5 mm}. */
+    @Override
+    public String toString() {
+        return step().read(this).digits() + " " + unit.symbol();
+    }
 }

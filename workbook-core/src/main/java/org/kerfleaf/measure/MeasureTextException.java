@@ -4,6 +4,9 @@ package org.kerfleaf.measure;
 public final class MeasureTextException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    /** As much of a text as a message shows. */
+    private static final int SHOWN = 120;
+
     private final String text;
     private final int column;
     private final String wanted;
@@ -15,10 +18,14 @@ public final class MeasureTextException extends IllegalArgumentException {
      * @param wanted what would have been accepted, with an example
      */
     public MeasureTextException(String text, int column, String wrong, String wanted) {
-        super("“%s”, column %d: %s. %s".formatted(text, column, wrong, wanted));
+        super("“%s”, column %d: %s. %s".formatted(shortened(text), column, wrong, wanted));
         this.text = text;
         this.column = column;
         this.wanted = wanted;
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
     }
 
     public String text() {

@@ -2,6 +2,8 @@ package org.kerfleaf.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.EnumSet;
+import java.util.Set;
 
 /**
  * A length as it is read off a tape: a whole number, a fraction in lowest terms (or decimals), and whether the true
@@ -11,7 +13,9 @@ import java.math.RoundingMode;
  * @param whole whole inches, or whole millimetres
  * @param numerator of the fraction in lowest terms, 0 if there is none
  * @param denominator of the fraction, 1 if there is none; for millimetres 1 or 2 (the half)
- * @param hair heavy when the true length is at least 1/256 in over the printed one, light when under; metric is always exact
+ * @param hair heavy when the true length is at least 1/256 in more than the printed one, light when as much less, the
+ *     sign left aside; always exact for millimetres, and for a reading rounded up or down on purpose, which is the mark to
+ *     cut to. Printed as 0, heavy is above and light below zero
  * @param unit what whole and fraction count
  */
 public record TapeReading(boolean negative, long whole, int numerator, int denominator, Hair hair, LengthUnit unit) {
@@ -32,28 +36,42 @@ public record TapeReading(boolean negative, long whole, int numerator, int denom
         }
     }
 
-    private static final long A_HAIR = LengthUnit.INCHES.nanometres() / 256;
+    private static final BigDecimal HAIRS_IN_AN_INCH = BigDecimal.valueOf(256);
+
+    private static final BigDecimal INCH = BigDecimal.valueOf(LengthUnit.INCHES.nanometres());
+    private static final Set<RoundingMode> NEAREST =
+            EnumSet.of(RoundingMode.HALF_UP, RoundingMode.HALF_DOWN, RoundingMode.HALF_EVEN);
 
     static TapeReading of(Length length, MeasureStyle style, RoundingMode mode) {
-        Length step = style.step();
-        Length finest = style.unit() == LengthUnit.INCHES ? Length.ofSixtyFourths(1) : step;
-        boolean exact = length.nanometres() % finest.nanometres() == 0;
-        Length printed = exact ? length : length.roundedTo(step, mode);
-        long off = length.absolute().minus(printed.absolute()).nanometres();
-        Hair hair = style.unit() == LengthUnit.MILLIMETRES || Math.abs(off) < A_HAIR
-                ? Hair.EXACT
-                : off > 0 ? Hair.HEAVY : Hair.LIGHT;
-        long unit = style.unit().nanometres();
-        long size = printed.absolute().nanometres();
-        BigDecimal parts = BigDecimal.valueOf(size % unit)
-                .divide(BigDecimal.valueOf(exact ? finest.nanometres() : step.nanometres()));
-        int numerator = parts.intValueExact();
-        int denominator = (int) (unit / (exact ? finest : step).nanometres());
-        while (numerator % 2 == 0 && denominator > 1) {
-            numerator /= 2;
-            denominator /= 2;
+        BigDecimal size = BigDecimal.valueOf(length.nanometres());
+        BigDecimal step = BigDecimal.valueOf(stepFor(length, style).nanometres());
+        BigDecimal steps = size.divide(step, 0, mode);
+        BigDecimal over = size.subtract(steps.multiply(step));
+        boolean negative = steps.signum() < 0;
+        boolean hairCounts = style.unit() == LengthUnit.INCHES && NEAREST.contains(mode);
+        Hair hair = hairCounts ? hair(negative ? over.negate() : over) : Hair.EXACT;
+        return inLowestTerms(negative, steps.abs().longValueExact(), style.unit(), step.longValueExact(), hair);
+    }
+
+    /** A whole number of 1/64 in is printed as it is, whatever the style's step. */
+    private static Length stepFor(Length length, MeasureStyle style) {
+        Length finest = Length.ofSixtyFourths(1);
+        boolean asItIs = style.unit() == LengthUnit.INCHES && length.nanometres() % finest.nanometres() == 0;
+        return asItIs ? finest : style.step();
+    }
+
+    private static Hair hair(BigDecimal over) {
+        if (over.abs().multiply(HAIRS_IN_AN_INCH).compareTo(INCH) < 0) {
+            return Hair.EXACT;
         }
-        return new TapeReading(printed.isNegative(), size / unit, numerator, denominator, hair, style.unit());
+        return over.signum() > 0 ? Hair.HEAVY : Hair.LIGHT;
+    }
+
+    private static TapeReading inLowestTerms(boolean negative, long steps, LengthUnit unit, long step, Hair hair) {
+        int inOne = (int) (unit.nanometres() / step);
+        int left = (int) (steps % inOne);
+        int common = Integer.lowestOneBit(left | inOne);
+        return new TapeReading(negative, steps / inOne, left / common, inOne / common, hair, unit);
     }
 
     /** The digits with heavy or light, without the unit: {@code 24 13/32 heavy}, {@code 309.5}. */
@@ -72,5 +90,11 @@ public record TapeReading(boolean negative, long whole, int numerator, int denom
         }
         String fraction = numerator + "/" + denominator;
         return sign + (whole == 0 ? fraction : whole + " " + fraction);
+    }
+
+    /** With the unit: {@code 24 13/32 in heavy}, {@code 309.5 mm}. */
+    @Override
+    public String toString() {
+        return digits() + " " + unit.symbol() + (hair == Hair.EXACT ? "" : " " + hair.word());
     }
 }

@@ -3,12 +3,18 @@ package org.kerfleaf.measure;
 /**
  * A volume: of wood, of paint in a can, of a hole.
  *
- * @param cubicMillimetres the number, zero or more
+ * @param cubicMillimetres the number; below zero only as a difference
  */
 public record Volume(double cubicMillimetres) implements Quantity, Comparable<Volume> {
     public static final Volume ZERO = new Volume(0);
 
     private static final double PER_CUBIC_INCH = 16_387.064;
+    private static final double PER_GALLON = 3_785_411.784;
+
+    /** @throws ArithmeticException if the number is infinite or none */
+    public Volume {
+        cubicMillimetres = Decimals.counted(cubicMillimetres, "mm3");
+    }
 
     public static Volume ofCubicMillimetres(double cubicMillimetres) {
         return new Volume(cubicMillimetres);
@@ -20,7 +26,7 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
 
     /** US gallons of 231 cubic inches (NIST Handbook 44, appendix C). */
     public static Volume ofGallons(double gallons) {
-        return new Volume(gallons * 231 * PER_CUBIC_INCH);
+        return new Volume(gallons * PER_GALLON);
     }
 
     /** Reads {@code 8 fl oz}, {@code 1 qt}, {@code 310 ml}, {@code 2.5 l}. @throws MeasureTextException if it is no volume */
@@ -40,9 +46,9 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
         return new Volume(cubicMillimetres * count);
     }
 
-    /** How many times the other goes into this, as a number. */
+    /** How many times the other goes into this, as a number. @throws ArithmeticException if the other is zero */
     public double dividedBy(Volume other) {
-        return cubicMillimetres / other.cubicMillimetres;
+        return Decimals.ratio(cubicMillimetres, other.cubicMillimetres, this, other);
     }
 
     public double inCubicInches() {
@@ -58,7 +64,7 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
     }
 
     public double inGallons() {
-        return inCubicInches() / 231;
+        return cubicMillimetres / PER_GALLON;
     }
 
     public double inFluidOunces() {
@@ -69,13 +75,20 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
     @Override
     public String in(MeasureStyle style) {
         if (style.unit() == LengthUnit.MILLIMETRES) {
-            return inLitres() < 1 ? Decimals.of(inLitres() * 1000, 0) + " ml" : Decimals.of(inLitres(), 2) + " l";
+            return inLitres() < 1 ? Decimals.upTo(inLitres() * 1000, 0) + " ml" : Decimals.upTo(inLitres(), 2) + " l";
         }
         double ounces = inFluidOunces();
         if (ounces < 32) {
-            return Decimals.of(ounces, 1) + " fl oz";
+            return Decimals.upTo(ounces, 1) + " fl oz";
         }
-        return ounces < 128 ? Decimals.of(ounces / 32, 2) + " qt" : Decimals.of(ounces / 128, 2) + " gal";
+        return ounces < 128 ? Decimals.upTo(ounces / 32, 2) + " qt" : Decimals.upTo(ounces / 128, 2) + " gal";
+    }
+
+    /** The unit for what lies in heaps and holes: cubic feet, or litres. */
+    public String bulk(MeasureStyle style) {
+        return style.unit() == LengthUnit.INCHES
+                ? Decimals.upTo(inCubicFeet(), 2) + " cu ft"
+                : Decimals.upTo(inLitres(), 0) + " l";
     }
 
     @Override
@@ -83,8 +96,9 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
         return Double.compare(cubicMillimetres, other.cubicMillimetres);
     }
 
+    /** The canonical text, {@code 310000 mm3}, read back exactly by {@link #parse(String)}. */
     @Override
     public String toString() {
-        return cubicMillimetres + " mm3";
+        return Decimals.exact(cubicMillimetres) + " mm3";
     }
 }

@@ -1,2 +1,7 @@
-/** How the saws are set. Start at {@link org.kerfleaf.saw.SawSetting}. Angles are from square, as saws read. */
+/**
+ * How the saws are set. Angles are from square, as saws read.
+ *
+ * <p>Start at {@link org.kerfleaf.saw.SawSetUps}, which groups cuts so that each setting is made once;
+ * {@link org.kerfleaf.saw.SawAngles} has the angles and depths, {@link org.kerfleaf.saw.SawSetting} is what the plan lists.
+ */
 package org.kerfleaf.saw;

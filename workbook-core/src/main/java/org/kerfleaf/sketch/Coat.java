@@ -16,13 +16,20 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) impleme
         layers = List.copyOf(layers);
     }
 
+    /** Which faces a set of faces holds. */
+    public enum Which {
+        INSIDE,
+        OUTSIDE,
+        BOTH_OF,
+        ENDS_OF
+    }
+
     /**
-     * A set of faces: INSIDE or OUTSIDE faces of what is put together, or both wide faces of one part.
+     * A set of faces: the inside or outside faces of what is put together, or both wide faces or both cut ends of one part.
      *
-     * @param side INSIDE or OUTSIDE, or empty for all wide faces of {@code part}
-     * @param part the part's name, if the faces of one part are meant
+     * @param part the part's name, for {@code BOTH_OF} and {@code ENDS_OF}
      */
-    public record Faces(Optional<Side> side, Optional<String> part) {}
+    public record Faces(Which which, Optional<String> part) {}
 
     /** One paint in so many coats. */
     public record Layer(Paint paint, int coats) {}

@@ -15,6 +15,7 @@ import org.kerfleaf.measure.Length;
  * @param thickness of the section, if the name is not a nominal size of PS 20 and it was said
  * @param width of the section, likewise
  * @param trim cut off each end before measuring
+ * @param species the wood it is of, if said
  * @param lengths the lengths it is sold in, with their prices
  */
 public record Lumber(
@@ -25,6 +26,7 @@ public record Lumber(
         Optional<Length> thickness,
         Optional<Length> width,
         Length trim,
+        Optional<String> species,
         List<Sold> lengths)
         implements Declaration {
     public Lumber {
@@ -36,7 +38,12 @@ public record Lumber(
 
     /** Treated against rot. */
     public Lumber treated() {
-        return new Lumber(origin, name, moulding, true, thickness, width, trim, lengths);
+        return new Lumber(origin, name, moulding, true, thickness, width, trim, species, lengths);
+    }
+
+    /** The wood it is of, as the trade calls it: {@code ponderosa pine}. */
+    public Lumber species(String name) {
+        return new Lumber(origin, this.name, moulding, preserved, thickness, width, trim, Optional.of(name), lengths);
     }
 
     /** The section as measured: thickness, then width. */
@@ -49,19 +56,21 @@ public record Lumber(
                 Optional.of(SketchRun.length(thick)),
                 Optional.of(SketchRun.length(wide)),
                 trim,
+                species,
                 lengths);
     }
 
     /** Cuts this much off each end before measuring. */
     public Lumber endsTrimmedBy(String much) {
-        return new Lumber(origin, name, moulding, preserved, thickness, width, SketchRun.length(much), lengths);
+        return new Lumber(
+                origin, name, moulding, preserved, thickness, width, SketchRun.length(much), species, lengths);
     }
 
     /** A length it is sold in; say its price right after. */
     public Lumber lengths(String length) {
         List<Sold> more = new ArrayList<>(lengths);
         more.add(new Sold(SketchRun.length(length), Optional.empty()));
-        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, more);
+        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, more);
     }
 
     /** The price of one, in the length said just before. */
@@ -74,7 +83,7 @@ public record Lumber(
         List<Sold> more = new ArrayList<>(lengths);
         Sold last = more.remove(more.size() - 1);
         more.add(new Sold(last.length(), Optional.of(SketchRun.price(each))));
-        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, more);
+        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, more);
     }
 
     /** How many of it are bought; known when planned. */

@@ -13,6 +13,7 @@ import org.kerfleaf.measure.Length;
  * @param soldAs the size on its label, if said
  * @param measured its thickness by caliper, if measured
  * @param price of one sheet, if said
+ * @param bond how its glue stands the weather, if said
  */
 public record Sheet(
         Origin origin,
@@ -21,19 +22,35 @@ public record Sheet(
         Length length,
         Optional<Length> soldAs,
         Optional<Length> measured,
-        Optional<Money> price)
+        Optional<Money> price,
+        Optional<Bond> bond)
         implements Declaration {
     public Sheet soldAs(String thickness) {
-        return new Sheet(origin, name, width, length, Optional.of(SketchRun.length(thickness)), measured, price);
+        return new Sheet(origin, name, width, length, Optional.of(SketchRun.length(thickness)), measured, price, bond);
     }
 
     /** What a caliper says. */
     public Sheet measured(String thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(SketchRun.length(thickness)), price);
+        return new Sheet(origin, name, width, length, soldAs, Optional.of(SketchRun.length(thickness)), price, bond);
     }
 
     public Sheet costs(String each) {
-        return new Sheet(origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)));
+        return new Sheet(origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)), bond);
+    }
+
+    /** Its label says Exterior: it may stay out in the weather. */
+    public Sheet bondedForExterior() {
+        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR));
+    }
+
+    /** Its label says Exposure 1: it stands a building delay, not the weather. */
+    public Sheet bondedForExposure1() {
+        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1));
+    }
+
+    /** Its label says Interior. */
+    public Sheet bondedForInterior() {
+        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR));
     }
 
     /** The caliper's reading, or what the label says where nobody measured. */

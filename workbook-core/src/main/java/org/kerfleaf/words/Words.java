@@ -94,17 +94,42 @@ public final class Words {
         Length one = Sizes.fixed(oneSide);
         Length other = Sizes.fixed(otherSide);
         return new Sheet(
-                here(), name, one.min(other), one.max(other), Optional.empty(), Optional.empty(), Optional.empty());
+                here(),
+                name,
+                one.min(other),
+                one.max(other),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Dressed lumber by its nominal size: {@code lumber("2x8")}. */
     public static Lumber lumber(String nominal) {
-        return new Lumber(here(), nominal, false, false, Optional.empty(), Optional.empty(), Length.ZERO, List.of());
+        return new Lumber(
+                here(),
+                nominal,
+                false,
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Length.ZERO,
+                Optional.empty(),
+                List.of());
     }
 
     /** A moulding or angle, sold by length. */
     public static Lumber moulding(String name) {
-        return new Lumber(here(), name, true, false, Optional.empty(), Optional.empty(), Length.ZERO, List.of());
+        return new Lumber(
+                here(),
+                name,
+                true,
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Length.ZERO,
+                Optional.empty(),
+                List.of());
     }
 
     /** A wood screw by gauge and length: {@code woodScrew(6, "1 5/8 in")}. */
@@ -244,17 +269,22 @@ public final class Words {
 
     /** The inside faces of everything put together so far. */
     public static Coat.Faces insideFaces() {
-        return new Coat.Faces(Optional.of(Side.INSIDE), Optional.empty());
+        return new Coat.Faces(Coat.Which.INSIDE, Optional.empty());
     }
 
     /** The outside faces of everything put together so far. */
     public static Coat.Faces outsideFaces() {
-        return new Coat.Faces(Optional.of(Side.OUTSIDE), Optional.empty());
+        return new Coat.Faces(Coat.Which.OUTSIDE, Optional.empty());
     }
 
     /** Both faces of every piece of this part. */
     public static Coat.Faces facesOf(Part part) {
-        return new Coat.Faces(Optional.empty(), Optional.of(part.name()));
+        return new Coat.Faces(Coat.Which.BOTH_OF, Optional.of(part.name()));
+    }
+
+    /** Both cut ends of every piece of this part. */
+    public static Coat.Faces cutEndsOf(Part part) {
+        return new Coat.Faces(Coat.Which.ENDS_OF, Optional.of(part.name()));
     }
 
     public static Coats times(int coats) {
@@ -318,6 +348,8 @@ public final class Words {
                 across.length(),
                 deep.length(),
                 Length.ZERO,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

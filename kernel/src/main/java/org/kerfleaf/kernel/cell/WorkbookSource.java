@@ -2,6 +2,7 @@ package org.kerfleaf.kernel.cell;
 
 import java.util.List;
 import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.workbook.Workbook;
 
 /**
  * Everything of a workbook that the kernel needs to run it.
@@ -30,6 +31,19 @@ public record WorkbookSource(
                         .formatted(i, liveValues.get(i).ordinal()));
             }
         }
+    }
+
+    /** What the kernel needs of a workbook file. */
+    public static WorkbookSource of(Workbook workbook) {
+        return new WorkbookSource(
+                workbook.title(),
+                workbook.steps(),
+                workbook.cells().stream()
+                        .map(cell -> new CellSource(cell.ordinal(), cell.text(), cell.line(), cell.step()))
+                        .toList(),
+                workbook.liveValues().stream()
+                        .map(live -> new ProseSource(live.ordinal(), live.expression(), live.line()))
+                        .toList());
     }
 
     /** Whether both have the same text in the same places, so that what was compiled for one serves the other. */

@@ -1,0 +1,7 @@
+@echo off
+rem Runs kerfleaf with the Java that JAVA_HOME names, else with the one on the path.
+setlocal
+set "java=java"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
+"%java%" -XX:+UseSerialGC -Djava.awt.headless=true -jar "%~dp0kerfleaf.jar" %*
+exit /b %ERRORLEVEL%

@@ -1,3 +1,0 @@
-package org.kerfleaf.export;
-
-class X {}

@@ -1,0 +1,142 @@
+package org.kerfleaf.export.planform;
+
+import java.util.List;
+import java.util.Optional;
+import org.kerfleaf.caution.Caution;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.site.SitePlan;
+
+/** The members about the work: settings, hardware, finish, cost, checks, steps, site, cautions. */
+final class WorkSections {
+    private WorkSections() {}
+
+    static void write(Plan plan, Member top) {
+        top.list("sawSettings", plan.sawSettings(), WorkSections::setting)
+                .list(
+                        "hardware",
+                        plan.hardware(),
+                        (form, line) -> form.words("what", line.what())
+                                .figure("need", line.need(), Member::count)
+                                .number("packOf", line.packOf())
+                                .figure("packs", line.packs(), Member::count)
+                                .texts("uses", line.uses()))
+                .list("finish", plan.finish(), WorkSections::finish);
+        cost(plan.cost(), top.inside("cost"));
+        top.list(
+                        "checks",
+                        plan.checks(),
+                        (form, check) -> form.words("name", check.name())
+                                .words("result", check.result())
+                                .words("margin", check.margin())
+                                .words("verdict", check.verdict().word())
+                                .words("advice", check.advice())
+                                .words("source", check.source())
+                                .number("level", check.level()))
+                .list("steps", plan.steps(), WorkSections::step);
+        top.inside("schedule")
+                .figure("work", plan.schedule().work(), Member::minutes)
+                .numbers("stepsWithoutTime", plan.schedule().stepsWithoutTime())
+                .list(
+                        "ahead",
+                        plan.schedule().ahead(),
+                        (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
+        site(plan.site(), top.inside("site"));
+        top.list(
+                "cautions",
+                plan.cautions(),
+                (form, caution) -> form.words("topic", caution.topic().title())
+                        .words("words", caution.words())
+                        .numbers("steps", caution.steps())
+                        .words("source", caution.source()));
+    }
+
+    private static void setting(Member form, SawSetting setting) {
+        form.words("saw", setting.saw())
+                .texts("parts", setting.parts())
+                .words("cut", setting.cut())
+                .figure("tilt", setting.tilt(), Member::degrees)
+                .figure("scale", setting.scale(), Member::degrees)
+                .figure("bladeDepth", setting.bladeDepth(), Member::millimetres)
+                .list(
+                        "straightedge",
+                        setting.straightedge(),
+                        (edge, of) ->
+                                edge.words("where", of.where()).figure("distance", of.distance(), Member::millimetres))
+                .words("notes", setting.notes());
+    }
+
+    private static void finish(Member form, FinishLine line) {
+        form.words("what", line.what())
+                .words(
+                        "task",
+                        switch (line.task()) {
+                            case PAINT -> "paint";
+                            case CAULK -> "caulk";
+                            case GLUE -> "glue";
+                        })
+                .figure("extent", line.extent(), form::measured)
+                .number("coats", line.coats())
+                .figure("need", line.need(), Member::millilitres);
+        form.node().set("pack", Member.millilitres(line.pack()));
+        form.figure("packs", line.packs(), Member::count);
+    }
+
+    private static void cost(Cost cost, Member form) {
+        form.list("lines", cost.lines(), WorkSections::costLine)
+                .figure("bought", cost.bought(), Member::amount)
+                .figure("used", cost.used(), Member::amount)
+                .list(
+                        "compare",
+                        cost.compare(),
+                        (kit, of) -> kit.words("name", of.name())
+                                .money("price", Optional.of(of.price()))
+                                .money("freight", of.freight())
+                                .figure("total", of.total(), Member::amount)
+                                .figure("difference", of.difference(), Member::amount)
+                                .texts("lacks", of.lacks()))
+                .texts("notKnown", cost.notKnown());
+    }
+
+    private static void costLine(Member form, CostLine line) {
+        form.words("department", line.department().title())
+                .words("what", line.what())
+                .words("detail", line.detail())
+                .figure("packs", line.packs(), Member::count)
+                .figure("share", line.share(), share -> Member.decimal(share.value()))
+                .money("each", line.each())
+                .money("bought", line.bought());
+    }
+
+    private static void step(Member form, PlannedStep step) {
+        form.number("number", step.number())
+                .words("title", step.title())
+                .list(
+                        "take",
+                        step.take(),
+                        (take, of) -> take.words("letter", of.letter()).words("words", of.words()));
+        form.node().set("work", step.work().map(Member::minutes).orElse(null));
+        form.number("people", step.people()).texts("cautions", topics(step.cautions()));
+    }
+
+    /** The topics, each once; their words stand under {@code cautions} at the top. */
+    private static List<String> topics(List<Caution> cautions) {
+        return cautions.stream()
+                .map(caution -> caution.topic().title())
+                .distinct()
+                .toList();
+    }
+
+    private static void site(Optional<SitePlan> site, Member form) {
+        site.ifPresent(plan -> form.figure("hole", plan.hole(), Member::millilitres)
+                .figure("gravel", plan.gravel(), Member::millilitres)
+                .figure("inGround", plan.inGround(), Member::millimetres)
+                .figure("boxBottom", plan.boxBottom(), Member::millimetres)
+                .figure("latch", plan.latch(), Member::millimetres)
+                .words("note", SitePlan.DEFERS));
+    }
+}

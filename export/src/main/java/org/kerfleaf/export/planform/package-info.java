@@ -1,0 +1,27 @@
+/**
+ * The plan as JSON, a stable form for other programs. Start at {@link org.kerfleaf.export.planform.PlanForm}.
+ *
+ * <p>The form, version 1:
+ *
+ * <ul>
+ *   <li><b>Lengths</b> are numbers in millimetres, exact to the nanometre, without an exponent ({@code 18.25625}); areas
+ *       are square millimetres, volumes millilitres, masses grams, angles degrees, work minutes, shares numbers from 0 to 1.
+ *       The workbook's own unit stands at the top as {@code units} and changes no number.
+ *   <li><b>Money</b> is a number with exactly the decimal places its currency has ({@code 34.50}). All money is in the
+ *       one currency named at the top as {@code currency} (ISO 4217; {@code XXX} if the
+ *       workbook says none). Read it as a decimal, not as a binary fraction.
+ *   <li><b>What is not known</b> is {@code null}; the member is there. Days are ISO 8601 ({@code 2026-04-12}).
+ *   <li><b>Order</b> is that of the plan and of this list, always the same.
+ * </ul>
+ *
+ * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
+ * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code finish},
+ * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
+ * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code weight},
+ * {@code problems} and {@code form} (the version's number).
+ *
+ * <p>With reasons there is one more member, {@code reasons}: from the place of a figure in this document, written as a JSON
+ * Pointer (RFC 6901, {@code /parts/0/length}), to {@code {"because", "given": [{"name", "value"}], "source"}}. The given
+ * values are words in the workbook's unit. All other members are the same with and without reasons.
+ */
+package org.kerfleaf.export.planform;

@@ -1,0 +1,58 @@
+package org.kerfleaf.export.spreadsheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.kerfleaf.caution.Caution;
+import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.plan.PlannedStep.Take;
+
+/** The build steps in their order, with what to take to each. */
+final class StepsSheet {
+    private static final List<Column> COLUMNS = List.of(
+            Column.box(),
+            Column.number("number", "No.", 5),
+            Column.text("title", "Step", 30),
+            Column.text("take", "Take", 56),
+            Column.number("people", "People", 8),
+            Column.number("hours", "Hours of work", 10),
+            Column.text("cautions", "Cautions (in full on Read first)", 32));
+
+    private StepsSheet() {}
+
+    static void write(Book book) {
+        List<PlannedStep> steps = book.plan().steps();
+        if (steps.isEmpty()) {
+            return;
+        }
+        Table table = book.sheet("Steps", 3, COLUMNS);
+        steps.forEach(step -> line(table.row(), step));
+        table.filtered();
+        table.totals()
+                .text("take", "Hours of work, waiting not counted")
+                .formula("hours", "SUM(%s)".formatted(table.range("hours")), "0.0#");
+    }
+
+    private static void line(Line line, PlannedStep step) {
+        line.count("number", step.number())
+                .text("title", step.title())
+                .text("take", step.take().stream().map(StepsSheet::inWords).collect(Collectors.joining("; ")))
+                .count("people", step.people())
+                .text("cautions", topics(step.cautions()));
+        if (step.work().isPresent()) {
+            line.number("hours", step.work().get().toMinutes() / 60.0, "0.0#");
+        } else {
+            line.notKnown("hours");
+        }
+    }
+
+    private static String inWords(Take take) {
+        return take.letter().map(letter -> letter + " " + take.words()).orElse(take.words());
+    }
+
+    private static String topics(List<Caution> cautions) {
+        return cautions.stream()
+                .map(caution -> caution.topic().title())
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,293 @@
+package org.kerfleaf.export.terminal;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.joda.money.Money;
+import org.kerfleaf.caution.Caution;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.cost.Cost.KitComparison;
+import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.plan.PlannedStep.Take;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.site.SitePlan;
+
+/** Hardware, finish, site, cost, checks, steps and cautions. */
+final class WorkSections {
+    private static final String NOT_KNOWN = "not known";
+    private static final List<Verdict> ORDER = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
+
+    private final Plan plan;
+    private final MeasureStyle style;
+
+    private WorkSections(Plan plan) {
+        this.plan = plan;
+        this.style = plan.style();
+    }
+
+    static List<Section> of(Plan plan) {
+        WorkSections told = new WorkSections(plan);
+        boolean bought =
+                !plan.cost().lines().isEmpty() || !plan.cost().compare().isEmpty();
+        return List.of(
+                new Section("Hardware", "", !plan.hardware().isEmpty(), told::hardware),
+                new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
+                new Section("Site", "", plan.site().isPresent(), told::site),
+                new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
+                checks(plan),
+                new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
+                new Section(
+                        "Cautions",
+                        "read before the first cut",
+                        !plan.cautions().isEmpty(),
+                        told::cautions));
+    }
+
+    static Section checks(Plan plan) {
+        WorkSections told = new WorkSections(plan);
+        return new Section("Checks", told.verdicts(), !plan.checks().isEmpty(), told::checks);
+    }
+
+    private void hardware(Page page) {
+        Grid grid = new Grid()
+                .words("What")
+                .number("Needed")
+                .number("In a pack")
+                .number("Packs")
+                .words("Where they go");
+        for (HardwareLine line : plan.hardware()) {
+            grid.row(
+                    Cell.of(line.what()),
+                    Cell.of(line.need().value()),
+                    Cell.of(line.packOf()),
+                    Cell.of(line.packs().value()),
+                    Cell.of(String.join("; ", line.uses())));
+        }
+        page.grid(grid);
+        page.beforeReasons();
+        for (HardwareLine line : plan.hardware()) {
+            page.why(line.what() + ", needed", line.need());
+            page.why(line.what() + ", packs", line.packs());
+        }
+    }
+
+    private void finish(Page page) {
+        Grid grid = new Grid()
+                .words("What")
+                .words("For")
+                .number("Coats")
+                .number("Needed")
+                .number("In a pack")
+                .number("Packs");
+        for (FinishLine line : plan.finish()) {
+            grid.row(
+                    Cell.of(line.what()),
+                    Cell.of(task(line) + ", " + line.extent().value().in(style)),
+                    Cell.of(line.coats()),
+                    Cell.of(line.need().value().in(style)),
+                    Cell.of(line.pack().in(style)),
+                    Cell.of(line.packs().value()));
+        }
+        page.grid(grid);
+        page.beforeReasons();
+        for (FinishLine line : plan.finish()) {
+            page.why(line.what() + ", extent", line.extent());
+            page.why(line.what() + ", needed", line.need());
+            page.why(line.what() + ", packs", line.packs());
+        }
+    }
+
+    private static String task(FinishLine line) {
+        return switch (line.task()) {
+            case PAINT -> "paint";
+            case CAULK -> "caulk";
+            case GLUE -> "glue";
+        };
+    }
+
+    private void site(Page page) {
+        SitePlan site = plan.site().orElseThrow();
+        Grid grid = new Grid().words("").words("");
+        grid.row(Cell.of("hole"), Cell.of(site.hole().value().in(style)));
+        grid.row(Cell.of("gravel at its foot"), Cell.of(site.gravel().value().in(style)));
+        grid.row(Cell.of("post in the ground"), Cell.of(site.inGround().value().in(style)));
+        site.boxBottom()
+                .ifPresent(bottom -> grid.row(
+                        Cell.of("underside above ground"),
+                        Cell.of(bottom.value().in(style))));
+        site.latch()
+                .ifPresent(latch -> grid.row(
+                        Cell.of("latch above ground"), Cell.of(latch.value().in(style))));
+        page.gridWithoutHead(grid);
+        page.blank();
+        page.paragraph(SitePlan.DEFERS);
+        page.beforeReasons();
+        page.why("hole", site.hole());
+        page.why("gravel", site.gravel());
+        page.why("post in the ground", site.inGround());
+        page.why("underside", site.boxBottom());
+        page.why("latch", site.latch());
+    }
+
+    private void cost(Page page) {
+        Cost cost = plan.cost();
+        Grid grid = new Grid()
+                .words("What")
+                .words("Size and use")
+                .number("Number")
+                .number("Each")
+                .number("As bought")
+                .number("Share used");
+        for (CostLine line : cost.lines()) {
+            grid.row(
+                    Cell.of(line.what()),
+                    Cell.of(line.detail()),
+                    Cell.of(line.packs().value()),
+                    Cell.of(amount(line.each())),
+                    Cell.of(amount(line.bought())),
+                    Cell.of(line.share()
+                            .map(share -> percent(share.value().value()))
+                            .orElse(NOT_KNOWN)));
+        }
+        page.grid(grid);
+        page.blank();
+        page.line("As bought  " + amount(Optional.of(cost.bought().value())));
+        page.line("As used    " + amount(Optional.of(cost.used().value())));
+        if (!cost.notKnown().isEmpty()) {
+            page.hanging("Not known, and left out of the totals: ", String.join(", ", cost.notKnown()));
+        }
+        page.beforeReasons();
+        for (CostLine line : cost.lines()) {
+            page.why(line.what() + ", number", line.packs());
+            page.why(line.what() + ", share used", line.share());
+        }
+        page.why("as bought", cost.bought());
+        page.why("as used", cost.used());
+        cost.compare().forEach(kit -> kit(page, kit));
+    }
+
+    private static void kit(Page page, KitComparison kit) {
+        page.blank();
+        String freight = kit.freight()
+                .map(money -> " and " + amount(Optional.of(money)) + " freight")
+                .orElse("");
+        boolean building = kit.difference().value().isPositiveOrZero();
+        String difference = amount(Optional.of(kit.difference().value().abs()));
+        page.paragraph("%s: %s%s. Building, as bought, costs %s %s."
+                .formatted(
+                        kit.name(), amount(Optional.of(kit.price())), freight, difference, building ? "less" : "more"));
+        if (!kit.lacks().isEmpty()) {
+            page.paragraph("The kit leaves out: " + String.join(", ", kit.lacks()) + ".");
+        }
+        page.why("kit in all", kit.total());
+        page.why("difference", kit.difference());
+    }
+
+    private static String amount(Optional<Money> money) {
+        return money.map(known -> known.getAmount().toPlainString()).orElse(NOT_KNOWN);
+    }
+
+    private static String percent(double share) {
+        return Math.round(share * 100) + " %";
+    }
+
+    private String verdicts() {
+        return ORDER.stream()
+                .map(verdict -> "%d %s".formatted(of(verdict).size(), verdict.word()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private List<Check> of(Verdict verdict) {
+        return plan.checks().stream()
+                .filter(check -> check.verdict() == verdict)
+                .toList();
+    }
+
+    private void checks(Page page) {
+        for (Verdict verdict : ORDER) {
+            for (Check check : of(verdict)) {
+                String first = "%s %-9s  ".formatted(Level.of(check), verdict.word());
+                String indent = " ".repeat(first.length());
+                page.hanging(first, check.name() + (check.margin().isEmpty() ? "" : ": " + check.margin()));
+                page.hanging(indent, check.result());
+                if (!check.advice().isEmpty()) {
+                    page.hanging(indent, check.advice());
+                }
+                page.hanging(indent, "(" + check.source() + ")");
+            }
+        }
+    }
+
+    private void steps(Page page) {
+        for (PlannedStep step : plan.steps()) {
+            String first = "%2d  ".formatted(step.number());
+            page.hanging(first, "%s (%s%s)".formatted(step.title(), time(step.work()), people(step.people())));
+            String indent = " ".repeat(first.length());
+            if (!step.take().isEmpty()) {
+                page.hanging(
+                        indent + "take ",
+                        step.take().stream().map(WorkSections::inWords).collect(Collectors.joining(", ")));
+            }
+            String topics = step.cautions().stream()
+                    .map(caution -> caution.topic().title())
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            if (!topics.isEmpty()) {
+                page.hanging(indent + "caution: ", topics);
+            }
+        }
+        page.blank();
+        page.paragraph("Work in all: " + hours(plan.schedule().work().value()) + untimed());
+        plan.schedule()
+                .ahead()
+                .forEach(ahead -> page.hanging(
+                        "Before: ",
+                        "%s, %s ahead".formatted(ahead.what(), Words.counted(ahead.workingDays(), "working day"))));
+        page.why("work in all", plan.schedule().work());
+    }
+
+    private String untimed() {
+        List<Integer> steps = plan.schedule().stepsWithoutTime();
+        return steps.isEmpty()
+                ? ""
+                : "; not known for step " + steps.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    private static String time(Optional<Duration> work) {
+        return work.map(WorkSections::hours).orElse("time not known");
+    }
+
+    private static String hours(Duration work) {
+        String hours = work.toHours() == 0 ? "" : work.toHours() + " h";
+        String minutes = work.toMinutesPart() == 0 ? "" : work.toMinutesPart() + " min";
+        String both = (hours + " " + minutes).strip();
+        return both.isEmpty() ? "0 min" : both;
+    }
+
+    private static String people(int people) {
+        return people > 1 ? ", %d people".formatted(people) : "";
+    }
+
+    private static String inWords(Take take) {
+        return take.letter().map(letter -> letter + " " + take.words()).orElse(take.words());
+    }
+
+    private void cautions(Page page) {
+        for (Caution caution : plan.cautions()) {
+            String steps = caution.steps().isEmpty()
+                    ? "all steps"
+                    : (caution.steps().size() == 1 ? "step " : "steps ")
+                            + caution.steps().stream().map(String::valueOf).collect(Collectors.joining(", "));
+            page.paragraph("%s, %s".formatted(caution.topic().title(), steps));
+            page.hanging("    ", caution.words());
+            page.hanging("    ", "(" + caution.source() + ")");
+        }
+    }
+}

@@ -1,0 +1,370 @@
+package org.kerfleaf.export.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.kerfleaf.export.command.Planned.Made;
+import org.kerfleaf.export.command.Planned.Wrong;
+import org.kerfleaf.export.spreadsheet.PlanFixture;
+import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.plan.Plan;
+import org.kerfleaf.workbook.Prose;
+
+/** The words, without a kernel and without a planner. */
+class KerfleafTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 4, 20);
+    private static final Prose NO_PROSE = new Prose("A potting tray", List.of(), List.of(), List.of());
+
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private final List<Wishes> asked = new ArrayList<>();
+    private Planned answer = made(PlanFixture.inches());
+
+    private static Planned made(Plan plan) {
+        return new Made(plan, NO_PROSE, List.of());
+    }
+
+    @BeforeEach
+    void aWorkbook() throws IOException {
+        Files.writeString(folder.resolve("tray.md"), "# A potting tray\n");
+    }
+
+    private int run(String... arguments) {
+        return run(
+                (file, wishes) -> {
+                    asked.add(wishes);
+                    return answer;
+                },
+                arguments);
+    }
+
+    private int run(WorkbookPlanner planner, String... arguments) {
+        BookletWriter booklets = (plan, prose, format, to) -> {
+            PrintWriter pdf = new PrintWriter(to, false, StandardCharsets.UTF_8);
+            pdf.print(plan.title() + " on " + format);
+            pdf.flush();
+        };
+        Bench bench =
+                new Bench(planner, booklets, new PrintWriter(out), new PrintWriter(err), folder, 100, () -> TODAY);
+        return Kerfleaf.run(bench, arguments);
+    }
+
+    private void saysOnly(String message) {
+        assertThat(err.toString()).isEqualTo(message + System.lineSeparator());
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void plan_aWorkbook_showsItAsText() {
+        assertThat(run("plan", "tray.md")).isZero();
+        assertThat(out.toString()).contains("A potting tray & its shelf", "18 7/8");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void plan_json_showsTheForm() {
+        assertThat(run("plan", "tray.md", "--json")).isZero();
+        assertThat(out.toString())
+                .startsWith("{")
+                .contains("\"workbook\" : \"A potting tray & its shelf\"")
+                .doesNotContain("\"reasons\"");
+    }
+
+    @Test
+    void plan_reasons_areInBothForms() {
+        run("plan", "tray.md", "--reasons");
+        run("plan", "tray.md", "--json", "--reasons");
+        assertThat(out.toString()).contains("  why  A along grain: ").contains("\"reasons\" : {");
+    }
+
+    @Test
+    void plan_wishes_reachThePlanner() {
+        run(
+                "plan",
+                "tray.md",
+                "--size",
+                "Width inside=20 in",
+                "--size",
+                "Back slope = 20 deg",
+                "--units",
+                "mm",
+                "--day",
+                "2026-04-12");
+        assertThat(asked)
+                .containsExactly(new Wishes(
+                        Map.of("Width inside", "20 in", "Back slope", "20 deg"),
+                        Optional.of(LengthUnit.MILLIMETRES),
+                        LocalDate.of(2026, 4, 12)));
+    }
+
+    @Test
+    void plan_noWishes_areTodayAndTheWorkbooksOwn() {
+        run("plan", "tray.md");
+        assertThat(asked).containsExactly(new Wishes(Map.of(), Optional.empty(), TODAY));
+    }
+
+    @Test
+    void plan_workbookThatDoesNotRun_showsThePlaceAndEndsWith2() {
+        answer = new Wrong(List.of(new Fault(
+                41, 12, "Part shelf = pannel(\"Shelf\", ply);", "“pannel” is no word here. “panel” would be.")));
+        assertThat(run("plan", "tray.md")).isEqualTo(2);
+        assertThat(err.toString().lines())
+                .containsExactly(
+                        "tray.md, line 41, column 12: “pannel” is no word here. “panel” would be.",
+                        "    Part shelf = pannel(\"Shelf\", ply);",
+                        "               ^");
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void plan_notes_areToldAndThePlanStands() {
+        answer =
+                new Made(PlanFixture.inches(), NO_PROSE, List.of(new Fault(7, 3, "", "A live value is never closed.")));
+        assertThat(run("plan", "tray.md")).isZero();
+        assertThat(err.toString())
+                .isEqualTo("tray.md, line 7, column 3: A live value is never closed." + System.lineSeparator());
+        assertThat(out.toString()).contains("Cut list");
+    }
+
+    @Test
+    void plan_missingFile_namesItAndTheWorkbooksThere() {
+        assertThat(run("plan", "try.md")).isEqualTo(2);
+        saysOnly("There is no file “try.md”. Workbooks there: tray.md.");
+    }
+
+    @Test
+    void plan_folder_namesItAndTheWorkbooksThere() {
+        assertThat(run("plan", ".")).isEqualTo(2);
+        saysOnly("“.” is a folder. Workbooks there: tray.md.");
+    }
+
+    @Test
+    void plan_missingFolder_saysSo() {
+        assertThat(run("plan", "sheds/tray.md")).isEqualTo(2);
+        saysOnly("There is no file “sheds/tray.md”. There is no such folder either.");
+    }
+
+    @Test
+    void plan_noFile_saysWhatWouldBeRight() {
+        assertThat(run("plan")).isEqualTo(2);
+        saysOnly("plan needs a workbook; for example: kerfleaf plan shelf.md");
+    }
+
+    @Test
+    void plan_twoFiles_saysWhatIsTooMany() {
+        assertThat(run("plan", "potting", "tray.md")).isEqualTo(2);
+        saysOnly(
+                "“tray.md” is one thing too many: plan takes one workbook. A name with blanks in it belongs in quotes.");
+    }
+
+    @Test
+    void plan_wrongUnit_saysWhatWouldBeRight() {
+        assertThat(run("plan", "tray.md", "--units", "cm")).isEqualTo(2);
+        saysOnly("--units “cm”: in or mm would be right.");
+    }
+
+    @Test
+    void plan_wrongDay_saysWhatWouldBeRight() {
+        assertThat(run("plan", "tray.md", "--day", "12.4.2026")).isEqualTo(2);
+        saysOnly("--day “12.4.2026” is no day. A day like 2026-04-12 would be right.");
+    }
+
+    @Test
+    void plan_sizeWithoutValue_saysWhatWouldBeRight() {
+        assertThat(run("plan", "tray.md", "--size", "Width inside")).isEqualTo(2);
+        saysOnly("--size “Width inside”: a label, = and a value belong here, as in --size \"Width inside=20 in\".");
+    }
+
+    @Test
+    void plan_sizeTwice_saysSo() {
+        assertThat(run("plan", "tray.md", "--size", "Width=20 in", "--size", "Width=21 in"))
+                .isEqualTo(2);
+        saysOnly("--size gives “Width” twice. Once is right.");
+    }
+
+    @Test
+    void plan_optionWithoutValue_saysSo() {
+        assertThat(run("plan", "tray.md", "--units")).isEqualTo(2);
+        saysOnly("--units needs a value: in|mm");
+    }
+
+    @Test
+    void plan_optionTwice_saysSo() {
+        assertThat(run("plan", "tray.md", "--day", "2026-04-12", "--day", "2026-04-13"))
+                .isEqualTo(2);
+        saysOnly("--day is given twice. Once is right.");
+    }
+
+    @Test
+    void plan_unknownOption_saysWhatCanBeAsked() {
+        assertThat(run("plan", "tray.md", "--jsn")).isEqualTo(2);
+        saysOnly("“--jsn” cannot be asked of plan. It can be asked --day, --help, --json, --reasons, --size, --units.");
+    }
+
+    @Test
+    void kerfleaf_unknownWord_saysWhichThereAre() {
+        assertThat(run("plann", "tray.md")).isEqualTo(2);
+        saysOnly(
+                "“plann” is not a word kerfleaf knows. It knows plan, booklet, spreadsheet, check; for example: kerfleaf plan shelf.md");
+    }
+
+    @Test
+    void kerfleaf_nothing_saysWhatBelongsThere() {
+        assertThat(run()).isEqualTo(2);
+        saysOnly(
+                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, spreadsheet, check; for example: kerfleaf plan shelf.md");
+    }
+
+    @Test
+    void kerfleaf_help_showsWordsAndExitStatuses() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString()).contains("plan ", "booklet ", "spreadsheet ", "check ", "if a check falls short");
+    }
+
+    @Test
+    void anyWord_help_showsItsOptionsAndExitStatuses() {
+        for (String word : List.of("plan", "booklet", "spreadsheet", "check")) {
+            assertThat(run(word, "--help")).as(word).isZero();
+        }
+        assertThat(out.toString()).contains("--paper=a4|letter", "--units=in|mm", "--reasons", "It ends with");
+    }
+
+    @Test
+    void planner_fails_isToldWithoutAStackTrace() {
+        int status = run(
+                (file, wishes) -> {
+                    throw new IllegalStateException("No kerf left.");
+                },
+                "plan",
+                "tray.md");
+        assertThat(status).isEqualTo(2);
+        assertThat(err.toString().lines())
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith(
+                        "Kerfleaf itself went wrong here, not the workbook: No kerf left. (KerfleafTest.java, line ");
+    }
+
+    @Test
+    void planner_refuses_isToldAsItIs() {
+        int status = run(
+                (file, wishes) -> {
+                    throw new Refused("There is no size “Wdth”. There is Width.");
+                },
+                "plan",
+                "tray.md");
+        assertThat(status).isEqualTo(2);
+        saysOnly("There is no size “Wdth”. There is Width.");
+    }
+
+    @Test
+    void planner_runsOutOfMemory_isTold() {
+        int status = run(
+                (file, wishes) -> {
+                    throw new OutOfMemoryError();
+                },
+                "plan",
+                "tray.md");
+        assertThat(status).isEqualTo(2);
+        saysOnly("The plan is too large for the memory there is. Fewer pieces would be right.");
+    }
+
+    @Test
+    void spreadsheet_noPlaceSaid_isKeptInThisFolder() {
+        assertThat(run("spreadsheet", "tray.md")).isZero();
+        assertThat(out.toString()).isEqualTo("Kept tray.xlsx." + System.lineSeparator());
+        assertThat(folder.resolve("tray.xlsx")).isNotEmptyFile();
+    }
+
+    @Test
+    void spreadsheet_again_saysThatOneWasThere() {
+        run("spreadsheet", "tray.md");
+        run("spreadsheet", "tray.md");
+        assertThat(out.toString()).endsWith("Kept tray.xlsx in place of the one before." + System.lineSeparator());
+    }
+
+    @Test
+    void spreadsheet_outIsAFolder_isKeptThere() throws IOException {
+        Files.createDirectory(folder.resolve("prints"));
+        assertThat(run("spreadsheet", "tray.md", "--out", "prints")).isZero();
+        assertThat(folder.resolve("prints/tray.xlsx")).isNotEmptyFile();
+    }
+
+    @Test
+    void spreadsheet_outIsInNoFolder_isRefused() {
+        assertThat(run("spreadsheet", "tray.md", "--out", "nowhere/tray.xlsx")).isEqualTo(2);
+        saysOnly(
+                "“nowhere/tray.xlsx” cannot be kept: there is no folder “nowhere”. A folder that is there would be right.");
+    }
+
+    @Test
+    void spreadsheet_outIsTheWorkbook_isRefusedAndTheWorkbookStays() {
+        assertThat(run("spreadsheet", "tray.md", "--out", "tray.md")).isEqualTo(2);
+        saysOnly("--out “tray.md” is the workbook itself. Another name would be right.");
+        assertThat(folder.resolve("tray.md")).hasContent("# A potting tray");
+    }
+
+    @Test
+    void booklet_inches_isPrintedOnLetter() {
+        assertThat(run("booklet", "tray.md")).isZero();
+        assertThat(folder.resolve("tray-booklet.pdf")).hasContent("A potting tray & its shelf on LETTER");
+    }
+
+    @Test
+    void booklet_millimetres_isPrintedOnA4() {
+        answer = made(PlanFixture.millimetres());
+        run("booklet", "tray.md");
+        assertThat(folder.resolve("tray-booklet.pdf")).hasContent("A potting tray & its shelf on A4");
+    }
+
+    @Test
+    void booklet_paperSaid_isUsed() {
+        assertThat(run("booklet", "tray.md", "--paper", "a4", "--out", "b.pdf")).isZero();
+        assertThat(folder.resolve("b.pdf")).hasContent("A potting tray & its shelf on A4");
+    }
+
+    @Test
+    void booklet_wrongPaper_isRefusedBeforeTheWorkbookRuns() {
+        assertThat(run("booklet", "tray.md", "--paper", "a5")).isEqualTo(2);
+        saysOnly("--paper “a5”: a4 or letter would be right.");
+        assertThat(asked).isEmpty();
+    }
+
+    @Test
+    void check_oneShort_endsWith1AndShowsItFirst() {
+        assertThat(run("check", "tray.md")).isEqualTo(1);
+        assertThat(out.toString())
+                .containsSubsequence("short", "Screw reach: Back to Floor", "holds")
+                .doesNotContain("Cut list");
+    }
+
+    @Test
+    void check_noneShort_endsWith0() {
+        answer = made(PlanFixture.bare());
+        assertThat(run("check", "tray.md")).isZero();
+    }
+
+    @Test
+    void check_planThatMakesNoSense_endsWith1() {
+        answer = made(PlanFixture.withProblem());
+        assertThat(run("check", "tray.md")).isEqualTo(1);
+        assertThat(out.toString()).contains("line 41  Shelf and Back are in one place");
+    }
+}

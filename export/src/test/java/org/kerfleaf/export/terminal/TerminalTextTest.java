@@ -1,0 +1,110 @@
+package org.kerfleaf.export.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.kerfleaf.export.spreadsheet.PlanFixture;
+import org.kerfleaf.plan.Plan;
+
+class TerminalTextTest {
+    private static final List<String> TITLES = List.of(
+            "Does not make sense yet",
+            "Sizes",
+            "Cut list",
+            "Sheets",
+            "Boards",
+            "Saw settings",
+            "Hardware",
+            "Finish",
+            "Site",
+            "Cost",
+            "Checks",
+            "Steps",
+            "Cautions");
+
+    private static List<String> lines(Plan plan, int columns, boolean reasons) {
+        return TerminalText.of(plan, columns, reasons).lines().toList();
+    }
+
+    private static String line(Plan plan, String start) {
+        return lines(plan, 100, false).stream()
+                .filter(line -> line.startsWith(start))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no line begins with " + start));
+    }
+
+    @Test
+    void of_anyWidth_noLineIsLonger() {
+        for (int columns = TerminalText.NARROWEST; columns <= TerminalText.WIDEST; columns++) {
+            for (Plan plan : List.of(PlanFixture.withProblem(), PlanFixture.millimetres())) {
+                int width = columns;
+                assertThat(lines(plan, columns, true))
+                        .as("%d columns", columns)
+                        .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(width));
+            }
+        }
+    }
+
+    @Test
+    void of_widthOutOfRange_isTakenAsTheNearest() {
+        assertThat(TerminalText.of(PlanFixture.inches(), 500, false))
+                .isEqualTo(TerminalText.of(PlanFixture.inches(), 100, false));
+        assertThat(TerminalText.of(PlanFixture.inches(), 1, false))
+                .isEqualTo(TerminalText.of(PlanFixture.inches(), 60, false));
+    }
+
+    @Test
+    void of_wholePlan_hasItsSectionsInOrderWithProblemsFirst() {
+        List<String> lines = lines(PlanFixture.withProblem(), 100, false);
+        assertThat(lines.stream()
+                        .map(line -> line.split("  ")[0])
+                        .filter(TITLES::contains)
+                        .toList())
+                .isEqualTo(TITLES);
+    }
+
+    @Test
+    void of_emptyPlan_isTheTitleBlock() {
+        assertThat(lines(PlanFixture.bare(), 80, false)).hasSize(3).element(1).isEqualTo("An empty bench");
+    }
+
+    @Test
+    void of_inches_fractionsStandUnderEachOther() {
+        String whole = "A  Floor          1     18 7/8 ";
+        assertThat(line(PlanFixture.inches(), "A  Floor")).startsWith(whole);
+        assertThat(line(PlanFixture.inches(), "B  Side (pair)")).startsWith("B  Side (pair)    2     11 1/32");
+    }
+
+    @Test
+    void of_millimetres_halvesStandUnderEachOther() {
+        assertThat(line(PlanFixture.millimetres(), "A  Floor")).contains("479.5     184 ");
+        assertThat(line(PlanFixture.millimetres(), "C  Back")).contains("516       280 ");
+    }
+
+    @Test
+    void of_reasons_areToldOnlyWhenAskedFor() {
+        String reason = "why  A along grain: inside width and nothing more; width 18 7/8 in (geometry)";
+        assertThat(TerminalText.of(PlanFixture.inches(), 100, true)).contains(reason);
+        assertThat(TerminalText.of(PlanFixture.inches(), 100, false)).doesNotContain("why  ");
+    }
+
+    @Test
+    void of_priceNotKnown_saysSoAndNamesIt() {
+        assertThat(line(PlanFixture.inches(), "exterior PVA   ")).isNotEmpty();
+        assertThat(TerminalText.of(PlanFixture.inches(), 100, false))
+                .contains("Not known, and left out of the totals: exterior PVA");
+    }
+
+    @Test
+    void of_checks_standShortFirst() {
+        String text = TerminalText.of(PlanFixture.inches(), 100, false);
+        assertThat(text).containsSubsequence("|     |o short", "|     |  not known", "|    o|  holds");
+    }
+
+    @Test
+    void of_aKitCheaperThanBuilding_saysMore() {
+        assertThat(TerminalText.of(PlanFixture.inches(), 100, false))
+                .contains("Garden tray kit: 79.90 and 24.00 freight. Building, as bought, costs 9.75 more.");
+    }
+}

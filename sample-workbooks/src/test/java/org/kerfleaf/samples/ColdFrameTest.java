@@ -1,0 +1,194 @@
+package org.kerfleaf.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.kerfleaf.cutting.Offcut;
+import org.kerfleaf.cutting.StockBound;
+import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.measure.Area;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedPart;
+import org.kerfleaf.rules.Check;
+
+/**
+ * The figures of the cold frame, worked outside the program (outside 47 x 30, 12 in front, 20 at the back, t 23/32, kerf 1/8
+ * in, no trim), read off the plan of the workbook file.
+ */
+class ColdFrameTest {
+    private static final Offset<Double> FOUR_DECIMALS = within(0.6e-4);
+
+    private static Plan plan;
+
+    @BeforeAll
+    static void plan() {
+        plan = Sample.COLD_FRAME.plan();
+    }
+
+    private static PlannedPart part(String name) {
+        return plan.part(name).orElseThrow();
+    }
+
+    @Test
+    void plan_hasNoProblems() {
+        assertThat(plan.problems()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Front,     1, 12.1917, 47",
+        "Back,      1, 20,      47",
+        "Side,      2, 19.8083, 28.5625",
+        "Lid stile, 2, 32.0483, 2.5",
+        "Lid rail,  2, 43,      2.5",
+        "Lid pane,  1, 43.875,  27.96875",
+    })
+    void part_size_isAsWorkedOutByHand(String name, int count, double length, double width) {
+        assertThat(part(name).count()).isEqualTo(count);
+        assertThat(part(name).length().value().inInches()).isCloseTo(length, FOUR_DECIMALS);
+        assertThat(part(name).width().value().inInches()).isCloseTo(width, FOUR_DECIMALS);
+    }
+
+    @Test
+    void frontAndBack_bevel_isTheLidsSlopeLeaningTheRightWay() {
+        assertThat(part("Front").edges().get(0).angle().value().inDegrees()).isCloseTo(14.931, within(0.001));
+        assertThat(part("Front").edges().get(0).name()).isEqualTo("top, long point inside");
+        assertThat(part("Back").edges().get(0).name()).isEqualTo("top, long point outside");
+        // t · tan θ = 0.1917; blade depth along the tilt t / cos θ + 1/4 = 0.994.
+        assertThat(part("Front").edges().get(0).shorter().value().inInches()).isCloseTo(0.1917, FOUR_DECIMALS);
+        assertThat(plan.sawSettings().stream()
+                        .filter(s -> !s.tilt().value().isZero())
+                        .findFirst()
+                        .orElseThrow()
+                        .bladeDepth()
+                        .orElseThrow()
+                        .value()
+                        .inInches())
+                .isCloseTo(0.994, within(0.0005));
+    }
+
+    @Test
+    void sheet_nestedPair_leavesTheLargerOffcut() {
+        assertThat(bound("exterior plywood").bought()).isEqualTo(1);
+        assertThat(bound("exterior plywood").proven()).isTrue();
+        // The pair's blank: 12.1917 + 19.8083 + kerf / cos θ = 32.1294; rows and kerfs leave 31.304 by 48.
+        assertThat(plan.sheets().get(0).placements()).anySatisfy(placed -> {
+            assertThat(placed.part()).isEqualTo("Side");
+            assertThat(placed.length().inInches()).isCloseTo(32.1294, FOUR_DECIMALS);
+        });
+        assertThat(largest(plan)).isCloseTo(31.304, within(0.0005));
+        Plan apart = Sample.COLD_FRAME.planWith(".pairFromOneBlank()", ".pair()");
+        assertThat(largest(apart)).isCloseTo(23.692, within(0.0005));
+    }
+
+    /** The extent along the sheet of the offcut that is as wide as the sheet. */
+    private static double largest(Plan of) {
+        return of.sheets().get(0).offcuts().stream()
+                .filter(o -> o.width().equals(Length.ofInches(48L)))
+                .map(Offcut::length)
+                .reduce(Length::max)
+                .orElseThrow()
+                .inInches();
+    }
+
+    @Test
+    void lidBoards_areProvenTwo() {
+        assertThat(bound("1x3").bought()).isEqualTo(2);
+        assertThat(bound("1x3").fewest()).isEqualTo(2);
+        assertThat(bound("1x3").proven()).isTrue();
+    }
+
+    private static StockBound bound(String stock) {
+        return plan.bounds().stream()
+                .filter(b -> b.stock().equals(stock))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void pane_whenCold_isHeldOnEverySide() {
+        // (43.875 · 0.9976 − 43) / 2 = 0.385 and 0.427, both 3/8 or more.
+        assertThat(verdict(plan, "Pane when cold: Lid pane, wide")).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(verdict(plan, "Pane when cold: Lid pane, high")).isEqualTo(Check.Verdict.HOLDS);
+    }
+
+    @Test
+    void pane_inDamp_isCutSmallerAndFallsShortWhenCold() {
+        // 44 / 1.0054 = 43.764 → 43 3/4, cold bite then 0.322.
+        Plan damp = Sample.COLD_FRAME.planWith(".warmer(\"60 F\")", ".inDamp().warmer(\"60 F\")");
+        assertThat(damp.part("Lid pane").orElseThrow().length().value().inInches())
+                .isEqualTo(43.75);
+        assertThat(verdict(damp, "Pane when cold: Lid pane, wide")).isEqualTo(Check.Verdict.SHORT);
+    }
+
+    private static Check.Verdict verdict(Plan of, String name) {
+        return of.check(name).orElseThrow().verdict();
+    }
+
+    @Test
+    void pane_weight_isAcrylics() {
+        // Cast acrylic 1.19 g/cm³ (makers' sheets): 43.875 x 27.96875 x 1/8 in weigh 6.59 lb.
+        assertThat(part("Lid pane").weight().orElseThrow().value().inPounds()).isCloseTo(6.59, within(0.01));
+    }
+
+    @Test
+    void lid_weight_isPaneAndFrame() {
+        // Ponderosa pine, specific gravity 0.40 at 12 % (Wood Handbook table 5-3, seen in a copy): 28.0 lb/ft³; 281.43
+        // in³ weigh 4.56 lb.
+        double frame = 2 * pounds("Lid stile") + 2 * pounds("Lid rail");
+        assertThat(frame).isCloseTo(4.56, within(0.01));
+        assertThat(frame + pounds("Lid pane")).isCloseTo(11.2, within(0.06));
+    }
+
+    private static double pounds(String part) {
+        return part(part).weight().orElseThrow().value().inPounds();
+    }
+
+    @Test
+    void paint_insideAndOutside_is33SquareFeet() {
+        FinishLine primer = plan.finish().stream()
+                .filter(f -> f.what().equals("exterior primer"))
+                .findFirst()
+                .orElseThrow();
+        // Outside 2418 in², inside 2372.0 in²: 16.79 and 16.47 ft².
+        assertThat(((Area) primer.extent().value()).inSquareInches()).isCloseTo(2418 + 2372.0, within(0.1));
+        assertThat(primer.need().value().inGallons()).isCloseTo(0.111, within(0.0005));
+        assertThat(primer.packs().value()).isEqualTo(1);
+        FinishLine colour = plan.finish().stream()
+                .filter(f -> f.what().equals("exterior latex"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(colour.need().value().inGallons()).isCloseTo(0.222, within(0.0005));
+        assertThat(colour.packs().value()).isEqualTo(1);
+    }
+
+    @Test
+    void cost_asBought_is190_95_and26_05UnderTheKit() {
+        assertThat(plan.cost().bought().value().toString()).isEqualTo("USD 190.95");
+        assertThat(plan.cost().compare().get(0).total().value().toString()).isEqualTo("USD 217.00");
+        assertThat(plan.cost().compare().get(0).difference().value().toString()).isEqualTo("USD 26.05");
+    }
+
+    /** Outside sizes held: what stands between two others changes by twice the difference, what laps by nothing. */
+    @Test
+    void caliper_fromThreeQuartersToFiveEighths_changesWhatStandsBetween() {
+        Plan thinner = Sample.COLD_FRAME.planWith("measured(\"23/32 in\")", "measured(\"19/32 in\")");
+        assertThat(thinner.part("Side").orElseThrow().width().value()).isEqualTo(Length.parse("28 13/16 in"));
+        assertThat(thinner.part("Front").orElseThrow().length().value().inInches())
+                .isCloseTo(12.1583, FOUR_DECIMALS);
+        assertThat(thinner.part("Front").orElseThrow().width().value())
+                .isEqualTo(part("Front").width().value());
+        assertThat(thinner.part("Back").orElseThrow().length().value())
+                .isEqualTo(part("Back").length().value());
+        assertThat(thinner.part("Front").orElseThrow().edges().get(0).angle().value())
+                .isEqualTo(part("Front").edges().get(0).angle().value());
+        assertThat(thinner.part("Lid stile").orElseThrow().length().value())
+                .isEqualTo(part("Lid stile").length().value());
+    }
+}

@@ -1,0 +1,324 @@
+package org.kerfleaf.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.kerfleaf.cutting.StockBound;
+import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.measure.Angle;
+import org.kerfleaf.measure.Area;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedPart;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.workbook.Prose;
+
+/**
+ * The figures of the seed-swap cabinet, worked outside the program from its sizes by arithmetic and plane geometry
+ * (W 22, D 11, E 24, t 23/32, slope 30°, overhang 2, kerf 1/8 in), read off the plan of the workbook file.
+ */
+class SeedSwapCabinetTest {
+    /** The figures are given to five decimals of an inch. */
+    private static final Offset<Double> FIVE_DECIMALS = within(0.6e-5);
+
+    private static Plan plan;
+
+    @BeforeAll
+    static void plan() {
+        plan = Sample.CABINET.plan();
+    }
+
+    private static PlannedPart part(String name) {
+        return plan.part(name).orElseThrow();
+    }
+
+    private static double inches(Length length) {
+        return length.inInches();
+    }
+
+    private static Check check(String name) {
+        return plan.checks().stream()
+                .filter(c -> c.name().startsWith(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void plan_hasNoProblems() {
+        assertThat(plan.problems()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // part, how many, along the grain, as printed, across, as printed
+        "Floor,     1, 22,       22,              11,       11",
+        "Side,      2, 24.41497, 24 13/32 heavy,  11,       11",
+        "Front,     1, 30.76582, 30 25/32 light,  23.4375,  23 7/16",
+        "Back,      1, 30.76582, 30 25/32 light,  23.4375,  23 7/16",
+        "Roof,      2, 16.4375,  16 7/16,         15.94662, 15 15/16 heavy",
+        "Door,      1, 20,       20,              18,       18",
+        "Shelf,     2, 22,       22,              8,        8",
+        "Pane,      1, 15.9375,  15 15/16,        13.9375,  13 15/16",
+        "Rake trim, 4, 15.94662, 15 15/16 heavy,  1.5,      1 1/2",
+        "Eave trim, 2, 17.9375,  17 15/16,        1.5,      1 1/2",
+        "Ridge cap, 1, 17.9375,  17 15/16,        4,        4",
+        "Post,      1, 72,       72,              3.5,      3 1/2",
+        "Arm,       2, 18,       18,              7.25,     7 1/4",
+        "Seat,      1, 20,       20,              7.25,     7 1/4",
+    })
+    void part_size_isAsWorkedOutByHand(
+            String name, int count, double length, String lengthPrinted, double width, String widthPrinted) {
+        PlannedPart part = part(name);
+        assertThat(part.count()).isEqualTo(count);
+        assertThat(inches(part.length().value())).isCloseTo(length, FIVE_DECIMALS);
+        assertThat(part.length().value().read(plan.style()).text()).isEqualTo(lengthPrinted);
+        assertThat(inches(part.width().value())).isCloseTo(width, FIVE_DECIMALS);
+        assertThat(part.width().value().read(plan.style()).text()).isEqualTo(widthPrinted);
+    }
+
+    @Test
+    void sideAndRoof_bevel_isTheSlopeAndLacksTTanSlope() {
+        for (String name : List.of("Side", "Roof")) {
+            PlannedPart.PlannedEdge edge = part(name).edges().get(0);
+            assertThat(edge.cut()).isEqualTo(PlannedPart.PlannedEdge.Cut.BEVEL);
+            assertThat(edge.angle().value()).isEqualTo(Angle.ofDegrees(30));
+            // Long face less short face: 24.41497 - 24 and 15.94662 - 15.53165.
+            assertThat(inches(edge.shorter().value())).isCloseTo(0.41497, FIVE_DECIMALS);
+        }
+    }
+
+    @Test
+    void bevel_bladeDepth_isAQuarterInchPastTheSheetAlongTheTilt() {
+        SawSetting tilted = plan.sawSettings().stream()
+                .filter(s -> !s.tilt().value().isZero())
+                .findFirst()
+                .orElseThrow();
+        assertThat(inches(tilted.bladeDepth().orElseThrow().value())).isCloseTo(1.07994, FIVE_DECIMALS);
+    }
+
+    @Test
+    void rakeTrim_scale_readsFromSquare() {
+        PlannedPart.PlannedEdge mitre = part("Rake trim").edges().get(0);
+        assertThat(mitre.angle().value()).isEqualTo(Angle.ofDegrees(30));
+        assertThat(inches(
+                        part("Rake trim").length().value().minus(mitre.shorter().value())))
+                .isCloseTo(15.08059, FIVE_DECIMALS);
+        assertThat(mitre.angle().reason().rule()).contains("reads from square");
+    }
+
+    @Test
+    void gable_area_isTheOutlineLessTheDoorway() {
+        // 641.787 in² less 288, and 0.054 given back by four 1/4 in corners.
+        assertThat(part("Front").area().value().inSquareInches()).isCloseTo(353.841, within(0.001));
+        // Less two 1 in vents.
+        assertThat(part("Back").area().value().inSquareInches()).isCloseTo(641.787 - Math.PI / 2, within(0.001));
+    }
+
+    @Test
+    void boundingRectangles_together_are3457() {
+        Area sum = plan.parts().stream()
+                .filter(p -> p.stock().equals("exterior plywood"))
+                .map(p -> p.length().value().by(p.width().value()).times(p.count()))
+                .reduce(Area.ZERO, Area::plus);
+        assertThat(sum.inSquareInches()).isCloseTo(3457.52, within(0.01));
+    }
+
+    @Test
+    void plywood_oneSheet_isProvenEnough() {
+        assertThat(bound("exterior plywood")).satisfies(b -> {
+            assertThat(b.bought()).isEqualTo(1);
+            assertThat(b.proven()).isTrue();
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4x4, 1", "2x8, 1", "1x2, 2"})
+    void boards_areProvenFewest(String stock, int boards) {
+        assertThat(bound(stock).bought()).isEqualTo(boards);
+        assertThat(bound(stock).fewest()).isEqualTo(boards);
+        assertThat(bound(stock).proven()).isTrue();
+    }
+
+    private static StockBound bound(String stock) {
+        return plan.bounds().stream()
+                .filter(b -> b.stock().equals(stock))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void screws_beforeTheRoof_are58() {
+        HardwareLine screws = plan.hardware().stream()
+                .filter(h -> h.what().contains("No. 6"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(screws.need().value()).isEqualTo(58);
+        assertThat(screws.uses())
+                .containsExactly(
+                        "Back to Floor: 5",
+                        "Side to Floor: 6",
+                        "Back to Side: 12",
+                        "Side, Back to Shelf: 18",
+                        "Front to Floor, Side: 17");
+    }
+
+    @Test
+    void bolt_throughArmPostArm_isTheNextLengthSold() {
+        assertThat(plan.hardware())
+                .extracting(HardwareLine::what)
+                .contains("carriage bolt 3/8 × 7 1/2 in, hot-dip galvanised");
+    }
+
+    @Test
+    void caulk_insideSeams_areThoseOfTheSolids() {
+        // A prototype on solids found 312.8 in inside before the roof: floor 66, corners 44.518 and 47.392, shelves
+        // 154.875.
+        FinishLine caulk = plan.finish().stream()
+                .filter(f -> f.task() == FinishLine.Task.CAULK)
+                .findFirst()
+                .orElseThrow();
+        assertThat(inches((Length) caulk.extent().value())).isCloseTo(312.785, within(0.001));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Screw reach: Back to Floor          | 31/32 in",
+                "Screw reach: Back to Floor          | 7 diameters",
+                "Edge distance: Back to Floor        | 23/64 in",
+                "Frame left: Door, window            | 2 1/2 in",
+                "Frame left: Front, doorway          | 3 in",
+                "Rabbet lip: Door                    | 17/32 in",
+                "Strip squeeze: Door                 | 33 %",
+                "Eave cover: Roof                    | 27/32 in",
+                "Eave cover: Roof                    | 1 5/32 in past it",
+                "Pane when cold: Pane, wide          | 29/64 in",
+                "Pane when cold: Pane, high          | 29/64 in",
+                "Latch use: Knob                     | 45 1/2 in",
+                "Sizes close: left to right, Floor   | Side 23/32 + Floor 22 + Side 23/32 = 23 7/16 in",
+            })
+    void check_holdsWithItsFigure(String name, String figure) {
+        assertThat(check(name).verdict()).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(check(name).result()).contains(figure);
+    }
+
+    @Test
+    void screwReach_withNumberEight_isShort() {
+        // No. 8 in the same place: D 0.164 in, reach 5.9 D; and in the sheet's edge 0.359 < 0.410 in.
+        Plan thicker = Sample.CABINET.planWith("woodScrew(6, \"1 5/8 in\")", "woodScrew(8, \"1 5/8 in\")");
+        assertThat(verdict(thicker, "Screw reach: Back to Floor")).isEqualTo(Check.Verdict.SHORT);
+        assertThat(verdict(thicker, "Edge distance: Back to Floor")).isEqualTo(Check.Verdict.SHORT);
+    }
+
+    private static Check.Verdict verdict(Plan of, String name) {
+        return of.checks().stream()
+                .filter(c -> c.name().startsWith(name))
+                .findFirst()
+                .orElseThrow()
+                .verdict();
+    }
+
+    @Test
+    void hole_volumes_andHeights_followFromTheSite() {
+        SitePlan site = plan.site().orElseThrow();
+        assertThat(site.hole().value().inCubicFeet()).isCloseTo(2.0, within(0.001));
+        assertThat(site.gravel().value().inCubicFeet()).isCloseTo(0.1818, within(0.0001));
+        assertThat(inches(site.inGround().value())).isEqualTo(40);
+        assertThat(inches(site.boxBottom().orElseThrow().value())).isEqualTo(33.5);
+        assertThat(inches(site.latch().orElseThrow().value())).isEqualTo(45.5);
+    }
+
+    @Test
+    void kit_withFreight_is273() {
+        assertThat(plan.cost().compare()).hasSize(1);
+        assertThat(plan.cost().compare().get(0).total().value().toString()).isEqualTo("USD 273.00");
+        assertThat(plan.cost().notKnown()).isEmpty();
+    }
+
+    @Test
+    void letters_skipIAndO_andFollowFirstUse() {
+        assertThat(plan.parts())
+                .extracting(p -> p.letter() + " " + p.name())
+                .startsWith(
+                        "A Floor", "B Back", "C Side", "D Shelf", "E Front", "F Door", "G Pane", "H Post", "J Arm",
+                        "K Seat");
+    }
+
+    /**
+     * Capability 1 of the trade's list, inside sizes held: with a thinner sheet the parts that lie between two others keep
+     * their size, those that cover two of them change by twice the difference, and what hangs on slope or thickness follows.
+     */
+    @Test
+    void caliper_fromThreeQuartersToFiveEighths_changesExactlyWhatDependsOnIt() {
+        Plan thinner = Sample.CABINET.planWith("measured(\"23/32 in\")", "measured(\"19/32 in\")");
+        Map<String, String> changed = new TreeMap<>();
+        for (PlannedPart before : plan.parts()) {
+            PlannedPart after = thinner.part(before.name()).orElseThrow();
+            Length longer = after.length().value().minus(before.length().value());
+            Length wider = after.width().value().minus(before.width().value());
+            if (!longer.isZero() || !wider.isZero()) {
+                changed.put(before.name(), "%.5f %.5f".formatted(inches(longer), inches(wider)));
+            }
+        }
+        double tan = Math.tan(Math.PI / 6);
+        double twice = -2 * 0.125;
+        String gable = "%.5f %.5f".formatted(twice / 2 * tan, twice);
+        String roofDown = "%.5f".formatted(twice / 2 / Math.cos(Math.PI / 6) - 0.125 * tan);
+        String deep = "%.5f".formatted(twice);
+        assertThat(changed)
+                .isEqualTo(new TreeMap<>(Map.of(
+                        "Front", gable,
+                        "Back", gable,
+                        "Side", "%.5f 0.00000".formatted(-0.125 * tan),
+                        "Roof", deep + " " + roofDown,
+                        "Rake trim", roofDown + " 0.00000",
+                        "Eave trim", deep + " 0.00000",
+                        "Ridge cap", deep + " 0.00000")));
+    }
+
+    @Test
+    void prose_liveValues_areThePlansOwn() {
+        Prose prose = Sample.CABINET.prose();
+        assertThat(words(prose.lead()))
+                .contains("It is 22 in wide and 11 in deep inside, its roof slopes 30°, and 1 sheet of plywood");
+        assertThat(words(section(prose, "What we buy"))).contains("sold as 3/4 in; a caliper says 23/32 in");
+        assertThat(words(section(prose, "The roof"))).contains("meet at 120°", "set to 30°");
+    }
+
+    private static List<Prose.Block> section(Prose prose, String title) {
+        return prose.sections().stream()
+                .filter(s -> s.title().equals(title))
+                .findFirst()
+                .orElseThrow()
+                .blocks();
+    }
+
+    private static String words(List<Prose.Block> blocks) {
+        return blocks.stream()
+                .filter(Prose.Block.Paragraph.class::isInstance)
+                .flatMap(block -> ((Prose.Block.Paragraph) block).runs().stream())
+                .map(Prose.Run::text)
+                .collect(Collectors.joining());
+    }
+
+    @Test
+    void sizes_tried_changeThePlanWithoutChangingTheFile() {
+        Plan narrower = Sample.CABINET.plan(Map.of("Width inside", "20 in"));
+        assertThat(inches(narrower.part("Floor").orElseThrow().length().value()))
+                .isEqualTo(20);
+        assertThat(inches(narrower.part("Front").orElseThrow().width().value())).isEqualTo(21.4375);
+    }
+}

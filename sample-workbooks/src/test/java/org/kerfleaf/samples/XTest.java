@@ -1,8 +1,0 @@
-package org.kerfleaf.samples;
-
-import org.junit.jupiter.api.Test;
-
-class XTest {
-    @Test
-    void a() {}
-}

@@ -1,0 +1,123 @@
+package org.kerfleaf.finish;
+
+import static org.kerfleaf.reason.Given.given;
+
+import org.kerfleaf.finish.FinishLine.Task;
+import org.kerfleaf.measure.Area;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.Quantity;
+import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.measure.Volume;
+import org.kerfleaf.reason.Figure;
+import org.kerfleaf.reason.Reason;
+
+/** How much paint, caulk and glue a build needs, and how many packs of it. */
+public final class FinishNeed {
+    /** What is squeezed out and wiped off a bead beyond its volume: 15 %; common practice is 10 to 20 %, no source. */
+    public static final double CAULK_WASTE = 0.15;
+
+    /** Grams of wood glue on a square metre of contact, within the makers' 200 to 250 (from memory). */
+    public static final double GLUE_GRAMS_ON_SQUARE_METRE = 220;
+
+    /** Density of PVA glue, kg in a litre (a maker's sheet, seen in a copy). */
+    public static final double GLUE_KILOGRAMS_IN_LITRE = 1.1;
+
+    private static final String MAKERS = "the can's own coverage; arithmetic";
+    private static final String BEAD = "volume of a round bead (geometry); waste is common practice, no source";
+    private static final String GLUE_MAKERS = "glue makers' guides: 200 to 250 g/m², 1.1 kg/L (from memory)";
+
+    /** Room for what binary fractions leave over, so that exactly one can is one can. */
+    private static final double HAIR = 1e-9;
+
+    private FinishNeed() {}
+
+    /**
+     * Paint, primer or oil.
+     *
+     * @param area to coat, counted once
+     * @param covers what {@code per} covers in one coat
+     * @param can what one can holds
+     * @throws IllegalArgumentException if there is no coat, or coverage or can are not more than zero
+     */
+    public static FinishLine paint(String what, Figure<Area> area, int coats, Area covers, Volume per, Volume can) {
+        if (coats < 1 || !(covers.squareMillimetres() > 0)) {
+            throw new IllegalArgumentException(
+                    "%s: %d coats of a paint that covers %s; 1 coat or more and some coverage would be right."
+                            .formatted(what, coats, covers));
+        }
+        Figure<Volume> need = Figure.of(
+                per.times(area.value().dividedBy(covers) * coats),
+                "area · coats / coverage",
+                MAKERS,
+                given("area", area.value()),
+                given("coats", coats),
+                given("covers", covers),
+                given("with", per));
+        return line(what, Task.PAINT, area, coats, need, can);
+    }
+
+    /**
+     * Caulk in a round bead.
+     *
+     * @param run the length of all seams
+     * @param across the bead's diameter
+     * @param cartridge what one cartridge holds
+     */
+    public static FinishLine caulk(String what, Figure<Length> run, Length across, Volume cartridge) {
+        Figure<Volume> need = Figure.of(
+                bead(run.value(), across).times(1 + CAULK_WASTE),
+                "π/4 · bead² · run, and 15 % waste",
+                BEAD,
+                given("run", run.value()),
+                given("bead", across),
+                given("waste", Ratio.of(CAULK_WASTE)));
+        return line(what, Task.CAULK, run, 1, need, cartridge);
+    }
+
+    /** The volume of a round bead. */
+    static Volume bead(Length run, Length across) {
+        return across.by(across).times(Math.PI / 4).by(run);
+    }
+
+    /** How far a cartridge goes in a round bead, nothing wasted. */
+    public static Figure<Length> goesFor(Volume cartridge, Length across) {
+        Volume perMillimetre = bead(Length.ofMillimetres(1), across);
+        return Figure.of(
+                Length.ofMillimetres(cartridge.dividedBy(perMillimetre)),
+                "volume / (π/4 · bead²)",
+                Reason.GEOMETRY,
+                given("cartridge", cartridge),
+                given("bead", across));
+    }
+
+    /** Wood glue on contact areas. */
+    public static FinishLine glue(String what, Figure<Area> contact, Volume bottle) {
+        Figure<Volume> need = Figure.of(
+                Volume.ofLitres(glueMass(contact.value()).value().inKilograms() / GLUE_KILOGRAMS_IN_LITRE),
+                "contact · 220 g/m² / 1.1 kg/L",
+                GLUE_MAKERS,
+                given("contact", contact.value()));
+        return line(what, Task.GLUE, contact, 1, need, bottle);
+    }
+
+    /** The mass of wood glue on contact areas. */
+    public static Figure<Mass> glueMass(Area contact) {
+        return Figure.of(
+                Mass.ofGrams(contact.inSquareMetres() * GLUE_GRAMS_ON_SQUARE_METRE),
+                "contact · 220 g/m²",
+                GLUE_MAKERS,
+                given("contact", contact));
+    }
+
+    private static FinishLine line(
+            String what, Task task, Figure<? extends Quantity> extent, int coats, Figure<Volume> need, Volume pack) {
+        if (!(pack.cubicMillimetres() > 0)) {
+            throw new IllegalArgumentException("%s in packs of %s: more than 0 would be right.".formatted(what, pack));
+        }
+        int packs = (int) Math.ceil(need.value().dividedBy(pack) - HAIR);
+        Figure<Integer> bought = Figure.of(
+                packs, "need / pack, rounded up", "arithmetic", given("need", need.value()), given("pack", pack));
+        return new FinishLine(what, task, extent, coats, need, pack, bought);
+    }
+}

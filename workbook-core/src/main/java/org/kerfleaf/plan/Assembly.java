@@ -1,0 +1,122 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Box;
+import org.kerfleaf.sketch.Hole;
+import org.kerfleaf.sketch.Mount;
+import org.kerfleaf.sketch.Origin;
+import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Where;
+
+/**
+ * Everything that is placed, in one frame.
+ *
+ * <p>What is placed by way of each other is one build. A build whose post stands in a hole has the ground at z = 0; a build
+ * that is mounted is moved onto the other.
+ */
+final class Assembly {
+    private final Map<Origin, List<Piece>> pieces = new LinkedHashMap<>();
+    private final Map<Origin, Origin> build = new LinkedHashMap<>();
+
+    Assembly(Sketch sketch, Places places, Problems problems) {
+        for (Placing placing : sketch.all(Placing.class)) {
+            places.of(placing.origin()).ifPresent(found -> pieces.put(placing.origin(), found));
+            build.put(placing.origin(), placing.origin());
+        }
+        for (Placing placing : sketch.all(Placing.class)) {
+            for (Where where : placing.where()) {
+                Places.other(where).ifPresent(other -> join(placing.origin(), other));
+            }
+        }
+        sketch.all(Hole.class).forEach(this::intoTheGround);
+        for (Mount mount : sketch.all(Mount.class)) {
+            problems.trying(mount.origin(), () -> mounted(mount));
+        }
+    }
+
+    /** The pieces of one placing; none if its place is not known. */
+    List<Piece> of(Origin placing) {
+        return pieces.getOrDefault(placing, List.of());
+    }
+
+    /** All pieces, in document order of their placings. */
+    List<Piece> all() {
+        return pieces.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** The pieces of the build that a placing belongs to. */
+    List<Piece> buildOf(Origin placing) {
+        Origin root = root(placing);
+        return all().stream().filter(p -> root(p.placing()).equals(root)).toList();
+    }
+
+    /** The builds, each as its pieces, in document order. */
+    List<List<Piece>> builds() {
+        Map<Origin, List<Piece>> byRoot = new LinkedHashMap<>();
+        all().forEach(p -> byRoot.computeIfAbsent(root(p.placing()), r -> new ArrayList<>())
+                .add(p));
+        return List.copyOf(byRoot.values());
+    }
+
+    private Origin root(Origin placing) {
+        Origin at = placing;
+        while (!build.getOrDefault(at, at).equals(at)) {
+            at = build.get(at);
+        }
+        return at;
+    }
+
+    /** The earlier root stays the root, so that builds keep their document order. */
+    private void join(Origin one, Origin other) {
+        Origin a = root(one);
+        Origin b = root(other);
+        if (!a.equals(b)) {
+            boolean aFirst = a.compareTo(b) < 0;
+            build.put(aFirst ? b : a, aFirst ? a : b);
+        }
+    }
+
+    private void intoTheGround(Hole hole) {
+        Optional<Box> post = hole.post().map(this::of).filter(p -> !p.isEmpty()).map(Assembly::hull);
+        post.ifPresent(box -> {
+            Length foot = hole.gravel().minus(hole.deep());
+            move(hole.post().orElseThrow(), Axis.Z, foot.minus(box.low(Axis.Z)));
+        });
+    }
+
+    private Mount mounted(Mount mount) {
+        Origin onto = mount.onTopOf()
+                .orElseThrow(() -> new Unplannable(mount.origin(), "Mounted on what? Say .onTopOf(seatIn)."));
+        if (of(mount.what()).isEmpty() || of(onto).isEmpty()) {
+            throw new Unplannable(mount.origin(), "What is mounted, or what it stands on, has no place yet.");
+        }
+        if (root(mount.what()).equals(root(onto))) {
+            throw new Unplannable(mount.origin(), "Both hang together already; mount moves one build onto another.");
+        }
+        Box stands = hull(of(onto));
+        Box held = hull(of(mount.what()));
+        move(mount.what(), Axis.Z, stands.high(Axis.Z).minus(held.low(Axis.Z)));
+        for (Axis axis : List.of(Axis.X, Axis.Y)) {
+            move(mount.what(), axis, stands.middle(axis).minus(held.middle(axis)));
+        }
+        return mount;
+    }
+
+    private void move(Origin placing, Axis axis, Length by) {
+        Origin root = root(placing);
+        pieces.replaceAll((key, old) -> root(key).equals(root)
+                ? old.stream().map(p -> p.at(p.box().movedBy(axis, by))).toList()
+                : old);
+    }
+
+    static Box hull(List<Piece> pieces) {
+        return Box.hull(pieces.stream().map(Piece::box).toList());
+    }
+}

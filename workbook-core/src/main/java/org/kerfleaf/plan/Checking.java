@@ -1,0 +1,22 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.rules.Check;
+
+/** Holds the trade's rules against the plan: stock and wood, places, joints, parts and saws, door and glazing, site, cost. */
+final class Checking {
+    private Checking() {}
+
+    static List<Check> all(Planned planned, Cost cost) {
+        List<Check> checks = new ArrayList<>();
+        checks.addAll(new PlaceChecking(planned).all());
+        checks.addAll(new StockChecking(planned).all());
+        checks.addAll(new JointChecking(planned).all());
+        checks.addAll(new PartChecking(planned).all());
+        checks.addAll(new DoorChecking(planned).all());
+        checks.addAll(new SiteChecking(planned).all(cost));
+        return checks;
+    }
+}

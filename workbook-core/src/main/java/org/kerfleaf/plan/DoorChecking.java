@@ -1,0 +1,117 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.rules.DoorChecks;
+import org.kerfleaf.rules.GlazingChecks;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.sketch.Fitting;
+import org.kerfleaf.sketch.Item;
+import org.kerfleaf.sketch.Part;
+import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Sheet;
+import org.kerfleaf.sketch.Trait;
+import org.kerfleaf.stock.GlazingKind;
+import org.kerfleaf.stock.PaneSize;
+
+/** Whether the pane fits and stays, and whether the door closes on its strip and hangs. */
+final class DoorChecking {
+    private final Planned planned;
+    private final MeasureStyle style;
+
+    DoorChecking(Planned planned) {
+        this.planned = planned;
+        this.style = planned.style();
+    }
+
+    List<Check> all() {
+        List<Check> checks = new ArrayList<>();
+        for (SizedPart part : planned.sizedParts()) {
+            if (part.said().kind() == PartKind.PANE) {
+                checks.addAll(pane(part));
+            }
+        }
+        for (Fitting fitting : planned.sketch().all(Fitting.class)) {
+            Item item = fitting.item();
+            if (item.kind() == Item.Kind.WEATHERSTRIP
+                    && item.thick().isPresent()
+                    && item.squeezedTo().isPresent()) {
+                checks.add(DoorChecks.stripSqueeze(
+                        hung(fitting), item.thick().get(), item.squeezedTo().get(), style));
+            }
+            if (item.kind() == Item.Kind.HINGE) {
+                hinges(fitting).ifPresent(checks::add);
+            }
+        }
+        return checks;
+    }
+
+    private String hung(Fitting fitting) {
+        return fitting.on()
+                .flatMap(planned.sketch()::placing)
+                .map(Placing::part)
+                .orElse(fitting.item().name());
+    }
+
+    private Optional<Check> hinges(Fitting fitting) {
+        return fitting.on()
+                .map(planned.assembly()::of)
+                .filter(pieces -> !pieces.isEmpty())
+                .map(pieces -> Assembly.hull(pieces).extent(Axis.Z))
+                .map(high -> DoorChecks.hinges(hung(fitting), fitting.count(), high, style));
+    }
+
+    /** Each direction of a pane is held against its pocket when warm, and against its clear opening when cold. */
+    private List<Check> pane(SizedPart pane) {
+        Part said = pane.said();
+        Optional<GlazingKind> kind =
+                planned.sketch().sheet(said.stock()).map(Sheet::name).flatMap(GlazingKind::named);
+        List<Check> checks = new ArrayList<>();
+        checks.add(GlazingChecks.glassKind(said.name(), kind, true, true, style));
+        if (kind.isEmpty()) {
+            return checks;
+        }
+        Panes.Pocket pocket = planned.sizing().pocketOf(said).orElseThrow();
+        Ratio damp = said.trait(Trait.InDamp.class).isPresent()
+                ? kind.get().swelling().map(f -> f.value()).orElse(PaneSize.DRY)
+                : PaneSize.DRY;
+        said.trait(Trait.Warmer.class).ifPresent(warm -> {
+            var expansion = kind.get().expansion().value();
+            checks.add(GlazingChecks.paneHot(
+                    said.name() + ", wide",
+                    pane.across().value(),
+                    pocket.wide(),
+                    expansion,
+                    warm.change(),
+                    damp,
+                    style));
+            checks.add(GlazingChecks.paneHot(
+                    said.name() + ", high", pane.up().value(), pocket.high(), expansion, warm.change(), damp, style));
+        });
+        said.trait(Trait.Colder.class).ifPresent(cold -> {
+            var expansion = kind.get().expansion().value();
+            checks.add(GlazingChecks.paneCold(
+                    said.name() + ", wide",
+                    pane.across().value(),
+                    pocket.clearWide(),
+                    pocket.rabbet(),
+                    expansion,
+                    cold.change(),
+                    style));
+            checks.add(GlazingChecks.paneCold(
+                    said.name() + ", high",
+                    pane.up().value(),
+                    pocket.clearHigh(),
+                    pocket.rabbet(),
+                    expansion,
+                    cold.change(),
+                    style));
+        });
+        return checks;
+    }
+}

@@ -1,0 +1,127 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.kerfleaf.joint.FastenerLine;
+import org.kerfleaf.joint.WoodScrew;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.rules.JointChecks;
+import org.kerfleaf.sketch.Fastener;
+import org.kerfleaf.sketch.Lumber;
+import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Screw;
+
+/**
+ * Whether what is driven holds: metal, reach, tip, edge, spacing, head.
+ *
+ * <p>Contacts with the same screw through the same thickness into the same kind of edge are held against each rule once, with
+ * the contact that is nearest to falling short.
+ */
+final class JointChecking {
+    private final Planned planned;
+    private final MeasureStyle style;
+
+    JointChecking(Planned planned) {
+        this.planned = planned;
+        this.style = planned.style();
+    }
+
+    /** What the rules for a screw look at: contacts that agree in all of it are one case. */
+    private record Case(WoodScrew screw, Length through, Optional<Length> sheetEdge) {}
+
+    private record Contact(PlannedJoint joint, PlannedJoint.Touch touch, Length into) {}
+
+    List<Check> all() {
+        List<Check> checks = new ArrayList<>(metals());
+        Map<Case, List<Contact>> cases = new LinkedHashMap<>();
+        for (PlannedJoint joint : planned.joints()) {
+            if (joint.said().fastener().orElse(null) instanceof Screw said) {
+                for (PlannedJoint.Touch touch : joint.touches()) {
+                    Length through =
+                            touch.through().box().extent(touch.contact().axis());
+                    Length into = touch.into().box().extent(touch.contact().axis());
+                    Case key = new Case(new WoodScrew(said.gauge(), said.length()), through, sheetEdge(touch));
+                    cases.computeIfAbsent(key, k -> new ArrayList<>()).add(new Contact(joint, touch, into));
+                }
+            }
+        }
+        cases.forEach((key, contacts) -> checks.addAll(screw(key, contacts)));
+        return checks;
+    }
+
+    private List<Check> metals() {
+        record Metals(Fastener fastener, boolean treated) {}
+        Map<Metals, List<String>> joints = new LinkedHashMap<>();
+        for (PlannedJoint joint : planned.joints()) {
+            boolean treated = joint.touches().stream()
+                    .anyMatch(t ->
+                            isTreated(t.through().part()) || isTreated(t.into().part()));
+            joint.said()
+                    .fastener()
+                    .ifPresent(fastener -> joints.computeIfAbsent(new Metals(fastener, treated), k -> new ArrayList<>())
+                            .add(joint.words()));
+        }
+        List<Check> checks = new ArrayList<>();
+        // Everything a workbook builds stands outdoors.
+        joints.forEach((metals, names) -> checks.add(
+                JointChecks.metalInWood(some(names), metals.fastener().metal(), metals.treated(), true, style)));
+        return checks;
+    }
+
+    private boolean isTreated(String part) {
+        return planned.sketch()
+                .part(part)
+                .flatMap(p -> planned.sketch().lumber(p.stock()))
+                .map(Lumber::preserved)
+                .orElse(false);
+    }
+
+    private List<Check> screw(Case key, List<Contact> contacts) {
+        String of = some(contacts.stream()
+                .map(c -> c.touch().through().part() + " to " + c.touch().into().part())
+                .distinct()
+                .toList());
+        String first = contacts.get(0).touch().through().part();
+        Length into = contacts.stream().map(Contact::into).reduce(Length::min).orElseThrow();
+        List<Check> checks = new ArrayList<>();
+        checks.add(JointChecks.screwReach(
+                of, first, key.screw(), key.through(), WoodScrew.COUNTERSINK, Optional.of(into), style));
+        checks.add(JointChecks.screwTip(of, key.screw(), key.through(), WoodScrew.COUNTERSINK, into, style));
+        key.sheetEdge()
+                .ifPresent(t ->
+                        checks.add(JointChecks.screwInSheetEdge(of, key.screw().gauge(), t, style)));
+        contacts.stream()
+                .filter(c -> c.joint().said().every().isPresent()
+                        && c.touch().fasteners().value() > 1)
+                .map(JointChecking::apart)
+                .reduce(Length::max)
+                .ifPresent(apart -> checks.add(JointChecks.seamSpacing(of, apart, style)));
+        checks.add(JointChecks.countersink(of, WoodScrew.COUNTERSINK, key.through(), style));
+        return checks;
+    }
+
+    private static Length apart(Contact contact) {
+        Length run = contact.touch().contact().along().minus(FastenerLine.END_DISTANCE.times(2));
+        return run.dividedBy(contact.touch().fasteners().value() - 1L);
+    }
+
+    /** The thickness of the sheet whose edge the screw goes into, if it does. */
+    private Optional<Length> sheetEdge(PlannedJoint.Touch touch) {
+        return planned.sized(touch.into().part())
+                .filter(part -> part.said().kind() == PartKind.PANEL)
+                .filter(part -> part.standing().through() != touch.contact().axis())
+                .map(part -> part.thickness().value());
+    }
+
+    /** {@code Back to Floor, Side to Floor and 5 more}. */
+    private static String some(List<String> names) {
+        int shown = names.size() > 3 ? 2 : names.size();
+        String more = names.size() > shown ? " and " + (names.size() - shown) + " more" : "";
+        return String.join(", ", names.subList(0, shown)) + more;
+    }
+}

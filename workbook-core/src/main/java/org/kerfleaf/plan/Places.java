@@ -1,0 +1,260 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Box;
+import org.kerfleaf.sketch.Fitting;
+import org.kerfleaf.sketch.Item;
+import org.kerfleaf.sketch.Origin;
+import org.kerfleaf.sketch.Part;
+import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Side;
+import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Where;
+
+/**
+ * Puts every placed part where it was said to go, each build in a frame of its own.
+ *
+ * <p>Every word fixes one end, or the middle, on one axis. Two words that fix the same axis must agree. An axis that no
+ * word fixes is centred on the first part named; a part that names none stands where the axes meet.
+ */
+final class Places {
+    private final Sketch sketch;
+    private final Sizing sizing;
+    private final Problems problems;
+    private final Map<Origin, Optional<List<Piece>>> placed = new HashMap<>();
+    private final Set<Origin> open = new LinkedHashSet<>();
+
+    Places(Sketch sketch, Sizing sizing, Problems problems) {
+        this.sketch = sketch;
+        this.sizing = sizing;
+        this.problems = problems;
+        sizing.using(this);
+    }
+
+    /** The pieces of one placing, if their place can be known. */
+    Optional<List<Piece>> of(Origin key) {
+        Optional<List<Piece>> known = placed.get(key);
+        if (known != null) {
+            return known;
+        }
+        Optional<Placing> placing = sketch.placing(key);
+        Optional<List<Piece>> result = placing.flatMap(p -> problems.trying(p.origin(), () -> inOrderOfNeed(p)));
+        placed.put(key, result);
+        return result;
+    }
+
+    /** The placed pieces of a part, for one that takes its size from where they are. */
+    List<Piece> of(Part asking, String name) {
+        List<Piece> pieces = sketch.all(Placing.class).stream()
+                .filter(p -> p.part().equals(name))
+                .flatMap(p -> of(p.origin()).stream())
+                .flatMap(List::stream)
+                .toList();
+        if (pieces.isEmpty()) {
+            throw new Unplannable(
+                    asking.origin(),
+                    "“%s” waits for “%s” to be placed: its size follows from where that stands."
+                            .formatted(asking.name(), name));
+        }
+        return pieces;
+    }
+
+    private List<Piece> inOrderOfNeed(Placing placing) {
+        if (!open.add(placing.origin())) {
+            throw new Unplannable(
+                    placing.origin(),
+                    "The place of “%s” is said by way of itself. One of the ring must stand on its own."
+                            .formatted(placing.part()));
+        }
+        try {
+            return place(placing);
+        } finally {
+            open.remove(placing.origin());
+        }
+    }
+
+    private List<Piece> place(Placing placing) {
+        SizedPart part = sizing.of(placing.part())
+                .orElseThrow(() -> new Unplannable(
+                        placing.origin(),
+                        "“%s” cannot be placed before its sizes are known.".formatted(placing.part())));
+        Box loose = loose(part, placing);
+        List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose)));
+        for (Where where : placing.where()) {
+            List<Spot> next = new ArrayList<>();
+            for (Spot spot : spots) {
+                next.addAll(said(spot, where, part));
+            }
+            spots = next;
+        }
+        Optional<Box> first = firstNamed(placing);
+        List<Piece> pieces = new ArrayList<>();
+        for (Spot spot : spots) {
+            pieces.add(new Piece(placing.part(), placing.origin(), pieces.size(), spot.settled(first)));
+        }
+        return List.copyOf(pieces);
+    }
+
+    private List<Spot> said(Spot spot, Where where, SizedPart part) {
+        if (where instanceof Where.Beside beside) {
+            return List.of(spot.beside(beside.side(), hull(spot.placing(), beside.other()), standOff(spot.placing())));
+        }
+        if (where instanceof Where.BothSides both) {
+            Box other = hull(spot.placing(), both.other());
+            return List.of(spot.beside(both.one(), other, Length.ZERO), spot.beside(both.two(), other, Length.ZERO));
+        }
+        if (where instanceof Where.Above above) {
+            Box other = hull(spot.placing(), above.other());
+            return above.gaps().stream()
+                    .map(gap -> spot.beside(Side.TOP, other, gap))
+                    .toList();
+        }
+        if (where instanceof Where.Against against) {
+            return List.of(spot.against(hull(spot.placing(), against.other()), named(spot.placing())));
+        }
+        if (where instanceof Where.FlushAt flush) {
+            return List.of(spot.flush(flush.side(), named(spot.placing())));
+        }
+        if (where instanceof Where.Over over) {
+            return List.of(over(spot, over.opening()));
+        }
+        return List.of(spot);
+    }
+
+    private Spot over(Spot spot, String name) {
+        Placing under = firstKey(spot.placing())
+                .flatMap(sketch::placing)
+                .orElseThrow(() -> new Unplannable(
+                        spot.placing().origin(),
+                        "“%s” goes over “%s”, but of which part? Say .inFrontOf(frontIn) first."
+                                .formatted(spot.placing().part(), name)));
+        SizedPart part = sizing.of(under.part())
+                .orElseThrow(() -> new Unplannable(
+                        spot.placing().origin(),
+                        "“%s” waits for the sizes of “%s”."
+                                .formatted(spot.placing().part(), under.part())));
+        Cutout opening = part.cutout(name)
+                .orElseThrow(() -> new Unplannable(
+                        spot.placing().origin(), "“%s” has no opening “%s”.".formatted(under.part(), name)));
+        Box box = named(spot.placing());
+        Axis across = part.standing().across();
+        Axis up = part.standing().up();
+        return spot.middle(across, box.low(across).plus(opening.middleAcross()), "over “" + name + "”")
+                .middle(up, box.low(up).plus(opening.middleUp()), "over “" + name + "”");
+    }
+
+    /** What a weatherstrip under it keeps a door away from what it closes. */
+    private Length standOff(Placing placing) {
+        return sketch.all(Fitting.class).stream()
+                .filter(f -> f.item().kind() == Item.Kind.WEATHERSTRIP)
+                .filter(f -> f.on().equals(Optional.of(placing.origin())))
+                .flatMap(f -> f.item().squeezedTo().stream())
+                .findFirst()
+                .orElse(Length.ZERO);
+    }
+
+    private Optional<Origin> firstKey(Placing placing) {
+        for (Where where : placing.where()) {
+            Optional<Origin> other = other(where);
+            if (other.isPresent()) {
+                return other;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The placing that a word names. */
+    static Optional<Origin> other(Where where) {
+        if (where instanceof Where.Beside beside) {
+            return Optional.of(beside.other());
+        }
+        if (where instanceof Where.BothSides both) {
+            return Optional.of(both.other());
+        }
+        if (where instanceof Where.Above above) {
+            return Optional.of(above.other());
+        }
+        return where instanceof Where.Against against ? Optional.of(against.other()) : Optional.empty();
+    }
+
+    private Optional<Box> firstNamed(Placing placing) {
+        return firstKey(placing).map(key -> hull(placing, key));
+    }
+
+    private Box named(Placing placing) {
+        return firstNamed(placing)
+                .orElseThrow(() -> new Unplannable(
+                        placing.origin(),
+                        "“%s” is flush or in the middle, but of what? Name a part first: .behind(floorIn)."
+                                .formatted(placing.part())));
+    }
+
+    private Box hull(Placing asking, Origin key) {
+        List<Piece> pieces = of(key).orElseThrow(() -> new Unplannable(
+                asking.origin(),
+                "“%s” waits for the place of “%s”."
+                        .formatted(
+                                asking.part(),
+                                sketch.placing(key)
+                                        .map(Placing::part)
+                                        .orElse("a part that is placed but kept nowhere"))));
+        return Box.hull(pieces.stream().map(Piece::box).toList());
+    }
+
+    // ---- a part before it has a place --------------------------------------------------------------------------
+
+    private static Box loose(SizedPart part, Placing placing) {
+        Map<Axis, Length> extent = new EnumMap<>(Axis.class);
+        Length across = part.across().value();
+        Length up = part.up().value();
+        Length thick = part.thickness().value();
+        if (part.said().kind() == PartKind.BOARD) {
+            board(placing, across, up, thick, extent);
+        } else if (part.standing() == Standing.SLOPES) {
+            throw new Unplannable(
+                    placing.origin(),
+                    "“%s” lies on a slope; sloping parts cannot be placed yet.".formatted(placing.part()));
+        } else {
+            extent.put(part.standing().across(), across);
+            extent.put(part.standing().up(), up);
+            extent.put(part.standing().through(), thick);
+        }
+        return Box.of(extent.get(Axis.X), extent.get(Axis.Y), extent.get(Axis.Z));
+    }
+
+    private static void board(Placing placing, Length length, Length width, Length thick, Map<Axis, Length> extent) {
+        Axis run = Axis.X;
+        boolean said = false;
+        boolean flat = false;
+        for (Where where : placing.where()) {
+            if (where instanceof Where.Standing) {
+                run = Axis.Z;
+                said = true;
+            } else if (where instanceof Where.Running running) {
+                run = running.from() == Side.LEFT ? Axis.X : Axis.Y;
+                said = true;
+            }
+            flat |= where instanceof Where.Flat;
+        }
+        if (!said) {
+            throw new Unplannable(
+                    placing.origin(),
+                    "Which way does “%s” run? Say .standing(), .running(LEFT_TO_RIGHT) or .running(FRONT_TO_BACK)."
+                            .formatted(placing.part()));
+        }
+        Axis wide = run == Axis.Z ? Axis.X : flat ? (run == Axis.X ? Axis.Y : Axis.X) : Axis.Z;
+        for (Axis axis : Axis.values()) {
+            extent.put(axis, axis == run ? length : axis == wide ? width : thick);
+        }
+    }
+}

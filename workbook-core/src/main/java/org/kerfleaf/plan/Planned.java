@@ -1,0 +1,29 @@
+package org.kerfleaf.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.sketch.Sketch;
+
+/** What is planned so far, for the rules to be held against. */
+record Planned(
+        Sketch sketch,
+        MeasureStyle style,
+        Sizing sizing,
+        Assembly assembly,
+        List<PlannedPart> parts,
+        List<PlannedJoint> joints,
+        List<SawSetting> settings,
+        Stocking stocking,
+        Siting siting) {
+
+    Optional<SizedPart> sized(String part) {
+        return sizing.of(part);
+    }
+
+    /** Parts with all their sizes, in the order of their letters. */
+    List<SizedPart> sizedParts() {
+        return parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
+    }
+}

@@ -1,0 +1,161 @@
+package org.kerfleaf.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.measure.Angle;
+import org.kerfleaf.measure.Count;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Quantity;
+import org.kerfleaf.reason.Figure;
+import org.kerfleaf.reason.Given;
+import org.kerfleaf.reason.Reason;
+import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Box;
+import org.kerfleaf.sketch.Origin;
+import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Prices;
+import org.kerfleaf.sketch.Size;
+import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Units;
+
+/**
+ * Makes the plan of a sketch: {@code Plan = f(Sketch, day)}, pure, the same to the last byte.
+ *
+ * <p>What does not make sense becomes a problem with the cell that said it; everything else is still planned.
+ */
+public final class Planner {
+    private final Sketch sketch;
+    private final LocalDate day;
+    private final MeasureStyle style;
+    private final Problems problems = new Problems();
+
+    private Planner(Sketch sketch, LocalDate day, Optional<LengthUnit> printIn) {
+        this.sketch = sketch;
+        this.day = day;
+        this.style = printIn.map(MeasureStyle::of).orElseGet(this::saidStyle);
+    }
+
+    /**
+     * Plans a sketch.
+     *
+     * @param day the day the plan is made for: for dates on paper and the age of prices
+     */
+    public static Plan plan(Sketch sketch, LocalDate day) {
+        return new Planner(sketch, day, Optional.empty()).plan();
+    }
+
+    /** Plans a sketch and prints it in another unit than the workbook's. */
+    public static Plan plan(Sketch sketch, LocalDate day, LengthUnit printIn) {
+        return new Planner(sketch, day, Optional.of(printIn)).plan();
+    }
+
+    private MeasureStyle saidStyle() {
+        List<Units> said = sketch.all(Units.class);
+        if (said.isEmpty()) {
+            problems.add(Origin.NOWHERE, "No unit is said. Begin with measureIn(INCHES) or measureIn(MILLIMETRES).");
+        }
+        return said.isEmpty() ? MeasureStyle.MILLIMETRES : said.get(0).style();
+    }
+
+    private Plan plan() {
+        Sizing sizing = new Sizing(sketch, style, problems);
+        Places places = new Places(sketch, sizing, problems);
+        Assembly assembly = new Assembly(sketch, places, problems);
+        List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
+        List<SizedPart> sized =
+                parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
+        List<PlannedJoint> joints = new Joining(sketch, assembly, style, problems).all();
+        Stocking stocking = new Stocking(sketch, parts, style, problems);
+        Hardware hardware = new Hardware(sketch, sizing, joints, style);
+        Finishing finishing = new Finishing(sketch, new Painting(sketch, sizing, assembly, parts), joints, problems);
+        Siting siting = new Siting(sketch, assembly);
+        Steps steps = new Steps(sketch, parts, joints, hardware);
+        Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
+        List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
+        Planned planned = new Planned(sketch, style, sizing, assembly, parts, joints, settings, stocking, siting);
+        return new Plan(
+                sketch.title(),
+                style,
+                day,
+                currency(),
+                sketch.all(Prices.class).stream().map(Prices::day).findFirst(),
+                sketch.all(Size.class).stream().map(Planner::size).toList(),
+                parts,
+                stocking.sheets(),
+                stocking.boards(),
+                stocking.bounds(),
+                settings,
+                hardware.all().stream().map(Hardware.Bought::line).toList(),
+                finishing.lines(),
+                cost,
+                Checking.all(planned, cost),
+                steps.all(),
+                new Scheduling(sketch).schedule(),
+                siting.plan(),
+                steps.cautions(),
+                overall(assembly, parts),
+                weight(parts),
+                problems.all());
+    }
+
+    private CurrencyUnit currency() {
+        return sketch.all(Prices.class).stream()
+                .map(p -> CurrencyUnit.of(p.currency()))
+                .findFirst()
+                .orElse(Plan.NO_CURRENCY);
+    }
+
+    private static Plan.PlannedSize size(Size size) {
+        return new Plan.PlannedSize(
+                size.label(),
+                quantity(size, size.value()),
+                size.least().map(text -> quantity(size, text)),
+                size.most().map(text -> quantity(size, text)));
+    }
+
+    private static Quantity quantity(Size size, String text) {
+        return switch (size.kind()) {
+            case LENGTH -> Length.parse(text);
+            case ANGLE -> Angle.parse(text);
+            case COUNT -> Count.of(Long.parseLong(text));
+            case CHOICE -> style -> text;
+        };
+    }
+
+    /** Outside sizes are known when every panel and board has a place and all hangs together. */
+    private Optional<Plan.Overall> overall(Assembly assembly, List<PlannedPart> parts) {
+        List<Piece> pieces = assembly.all();
+        boolean allPlaced = parts.stream()
+                .filter(p -> p.kind() != PartKind.PANE)
+                .allMatch(p -> pieces.stream().anyMatch(piece -> piece.part().equals(p.name())));
+        if (pieces.isEmpty() || !allPlaced) {
+            return Optional.empty();
+        }
+        Box hull = Assembly.hull(pieces);
+        return Optional.of(new Plan.Overall(overall(hull, Axis.X), overall(hull, Axis.Y), overall(hull, Axis.Z)));
+    }
+
+    private static Figure<Length> overall(Box hull, Axis axis) {
+        return Figure.of(
+                hull.extent(axis), "from the outermost part to the outermost part, " + axis.words(), Reason.GEOMETRY);
+    }
+
+    /** The weight is known when every part's is. */
+    private Optional<Figure<Mass>> weight(List<PlannedPart> parts) {
+        if (parts.isEmpty() || parts.stream().anyMatch(p -> p.weight().isEmpty())) {
+            return Optional.empty();
+        }
+        Mass sum = Mass.ZERO;
+        for (PlannedPart part : parts) {
+            sum = sum.plus(part.weight().orElseThrow().value().times(part.count()));
+        }
+        return Optional.of(Figure.of(sum, "the sum of all parts", Reason.GEOMETRY, Given.given("parts", parts.size())));
+    }
+}

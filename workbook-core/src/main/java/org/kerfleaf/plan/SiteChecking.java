@@ -1,0 +1,89 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.rules.CostChecks;
+import org.kerfleaf.rules.SiteChecks;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Box;
+import org.kerfleaf.site.PostHole;
+import org.kerfleaf.sketch.Ahead;
+import org.kerfleaf.sketch.Hole;
+import org.kerfleaf.sketch.SiteSaid;
+
+/** Whether it can be reached, stands clear of a path, and stands at all; and whether a kit is compared like for like. */
+final class SiteChecking {
+    private static final Length LEAST_BY_THUMB = Length.ofInches(24L);
+
+    private final Planned planned;
+    private final MeasureStyle style;
+
+    SiteChecking(Planned planned) {
+        this.planned = planned;
+        this.style = planned.style();
+    }
+
+    List<Check> all(Cost cost) {
+        List<Check> checks = new ArrayList<>();
+        planned.siting().hole().ifPresent(hole -> checks.addAll(hole(hole)));
+        cost.compare()
+                .forEach(kit -> checks.add(CostChecks.likeForLike(kit.name(), kit.lacks(), cost.notKnown(), style)));
+        return checks;
+    }
+
+    private List<Check> hole(Hole hole) {
+        List<Check> checks = new ArrayList<>();
+        planned.siting().latch().ifPresent(latch -> checks.add(SiteChecks.latchUse("Knob", latch.value(), style)));
+        besidePath(hole).ifPresent(checks::add);
+        List<Piece> post = hole.post().map(planned.assembly()::of).orElse(List.of());
+        if (!post.isEmpty()) {
+            Box box = Assembly.hull(post);
+            String name = post.get(0).part();
+            Length inGround = PostHole.inGround(hole.deep(), hole.gravel()).value();
+            Length byThumb = box.extent(Axis.Z).dividedBy(3).max(LEAST_BY_THUMB);
+            checks.add(SiteChecks.postDepthByThumb(name, inGround, byThumb, style));
+            hole.frost().ifPresent(frost -> checks.add(SiteChecks.frostDepth(name, hole.deep(), frost, style)));
+            Length side = box.extent(Axis.X).max(box.extent(Axis.Y));
+            checks.add(SiteChecks.holeRoom(
+                    name,
+                    hole.across(),
+                    side,
+                    PostHole.volume(hole.across(), hole.deep()).value(),
+                    style));
+        }
+        checks.add(SiteChecks.services("Hole", asked(), style));
+        return checks;
+    }
+
+    /** How many working days before the first step the buried lines are asked for. */
+    private OptionalInt asked() {
+        return planned.sketch().all(Ahead.class).stream()
+                .filter(ahead -> ahead.what().toLowerCase(Locale.ROOT).contains("buried"))
+                .mapToInt(Ahead::workingDays)
+                .findFirst();
+    }
+
+    private Optional<Check> besidePath(Hole hole) {
+        Optional<Length> toPath = planned.sketch().all(SiteSaid.class).stream()
+                .flatMap(s -> s.besidePath().stream())
+                .findFirst();
+        List<Piece> post = hole.post().map(planned.assembly()::of).orElse(List.of());
+        List<Piece> above = planned.assembly().all().stream()
+                .filter(p -> p.box().low(Axis.Z).isPositive())
+                .toList();
+        if (toPath.isEmpty() || post.isEmpty() || above.isEmpty()) {
+            return Optional.empty();
+        }
+        Box stands = Assembly.hull(post);
+        Box hull = Assembly.hull(above);
+        Length proud = stands.low(Axis.Y).minus(hull.low(Axis.Y));
+        return Optional.of(SiteChecks.besidePath(above.get(0).part(), proud, toPath.get(), hull.low(Axis.Z), style));
+    }
+}

@@ -1,0 +1,206 @@
+package org.kerfleaf.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.kerfleaf.caution.Caution;
+import org.kerfleaf.caution.Cautions;
+import org.kerfleaf.caution.Topic;
+import org.kerfleaf.sketch.Ahead;
+import org.kerfleaf.sketch.Coat;
+import org.kerfleaf.sketch.CutAll;
+import org.kerfleaf.sketch.Declaration;
+import org.kerfleaf.sketch.Fitting;
+import org.kerfleaf.sketch.Glazing;
+import org.kerfleaf.sketch.Hole;
+import org.kerfleaf.sketch.Joint;
+import org.kerfleaf.sketch.Lumber;
+import org.kerfleaf.sketch.Mount;
+import org.kerfleaf.sketch.Nail;
+import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.People;
+import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Seal;
+import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Trait;
+import org.kerfleaf.sketch.WorkTime;
+
+/** Says for each step what to have at hand, how long it takes, and what can hurt in it. */
+final class Steps {
+    private final Sketch sketch;
+    private final List<PlannedPart> parts;
+    private final List<PlannedJoint> joints;
+    private final Hardware hardware;
+    private final Map<Topic, Set<Integer>> topics = new EnumMap<>(Topic.class);
+
+    Steps(Sketch sketch, List<PlannedPart> parts, List<PlannedJoint> joints, Hardware hardware) {
+        this.sketch = sketch;
+        this.parts = parts;
+        this.joints = joints;
+        this.hardware = hardware;
+        sketch.declared().forEach(this::topics);
+        if (sketch.all(CutAll.class).isEmpty()) {
+            cuttingTopics(0);
+        }
+        if (topics.containsKey(Topic.CIRCULAR_SAW) || topics.containsKey(Topic.DRILL)) {
+            on(Topic.ELECTRICITY, 0);
+            on(Topic.CHILDREN, 0);
+        }
+    }
+
+    List<PlannedStep> all() {
+        return sketch.steps().stream().map(this::plan).toList();
+    }
+
+    /** Every caution of the build, each with the steps it belongs to; step 0 is the whole build. */
+    List<Caution> cautions() {
+        List<Caution> cautions = new ArrayList<>();
+        topics.forEach((topic, steps) -> cautions.add(
+                Cautions.of(topic).onSteps(steps.stream().filter(s -> s > 0).toList())));
+        return cautions;
+    }
+
+    private PlannedStep plan(Sketch.Step step) {
+        Set<PlannedStep.Take> take = new LinkedHashSet<>();
+        Duration work = Duration.ZERO;
+        boolean timed = false;
+        int people = 1;
+        for (Declaration said : sketch.declared()) {
+            if (said.origin().step() != step.number()) {
+                continue;
+            }
+            take.addAll(takes(said));
+            if (said instanceof WorkTime time) {
+                work = work.plus(time.work());
+                timed = true;
+            } else if (said instanceof People needed) {
+                people = Math.max(people, needed.number());
+            }
+        }
+        List<Caution> cautions = topics.entrySet().stream()
+                .filter(entry -> entry.getValue().contains(step.number()))
+                .map(entry -> Cautions.of(entry.getKey()).onSteps(List.of(step.number())))
+                .toList();
+        return new PlannedStep(
+                step.number(),
+                step.title(),
+                List.copyOf(take),
+                timed ? Optional.of(work) : Optional.empty(),
+                people,
+                cautions);
+    }
+
+    // ---- what to have at hand ----------------------------------------------------------------------------------
+
+    private List<PlannedStep.Take> takes(Declaration said) {
+        if (said instanceof Placing placing) {
+            return part(placing.part(), placing.count());
+        }
+        if (said instanceof Glazing glazing) {
+            List<PlannedStep.Take> takes = new ArrayList<>(part(glazing.pane(), 1));
+            glazing.bedding().ifPresent(item -> takes.add(thing(item.name())));
+            glazing.beads().ifPresent(item -> takes.add(thing(item.name())));
+            return takes;
+        }
+        if (said instanceof Joint joint) {
+            return joints.stream()
+                    .filter(j -> j.said().equals(joint))
+                    .findFirst()
+                    .map(this::joint)
+                    .orElse(List.of());
+        }
+        if (said instanceof Fitting fitting) {
+            return List.of(thing(fitting.item().name() + (fitting.count() > 1 ? ", " + fitting.count() : "")));
+        }
+        if (said instanceof Seal seal) {
+            return seal.caulk().map(c -> List.of(thing(c.name()))).orElse(List.of());
+        }
+        if (said instanceof Coat coat) {
+            return coat.layers().stream().map(l -> thing(l.paint().name())).toList();
+        }
+        if (said instanceof CutAll) {
+            return List.of(thing("every sheet and board, see the layouts"), thing("the cut list and the saw settings"));
+        }
+        return said instanceof Ahead ahead
+                ? List.of(thing(ahead.what() + ", " + ahead.workingDays() + " working days before"))
+                : List.of();
+    }
+
+    private List<PlannedStep.Take> part(String name, int count) {
+        return parts.stream()
+                .filter(p -> p.name().equals(name))
+                .map(p -> new PlannedStep.Take(Optional.of(p.letter()), count > 1 ? name + ", " + count : name))
+                .toList();
+    }
+
+    private List<PlannedStep.Take> joint(PlannedJoint joint) {
+        List<PlannedStep.Take> takes = new ArrayList<>();
+        joint.said()
+                .fastener()
+                .ifPresent(f -> takes.add(
+                        thing(joint.fasteners().value() + " × " + hardware.words(f, joint) + ": " + joint.words())));
+        joint.said().glue().ifPresent(glue -> takes.add(thing(glue.name() + " glue")));
+        return takes;
+    }
+
+    private static PlannedStep.Take thing(String words) {
+        return new PlannedStep.Take(Optional.empty(), words);
+    }
+
+    // ---- what can hurt -----------------------------------------------------------------------------------------
+
+    private void on(Topic topic, int step) {
+        topics.computeIfAbsent(topic, t -> new TreeSet<>()).add(step);
+    }
+
+    private void topics(Declaration said) {
+        int step = said.origin().step();
+        if (said instanceof CutAll) {
+            cuttingTopics(step);
+        } else if (said instanceof Joint joint) {
+            joint.fastener().ifPresent(f -> on(f instanceof Nail ? Topic.NAILER : Topic.DRILL, step));
+            joint.glue().ifPresent(g -> on(Topic.GLUE_AND_PAINT, step));
+        } else if (said instanceof Seal || said instanceof Coat) {
+            on(Topic.GLUE_AND_PAINT, step);
+        } else if (said instanceof Glazing) {
+            on(Topic.GLAZING, step);
+        } else if (said instanceof Fitting) {
+            on(Topic.DRILL, step);
+        } else if (said instanceof Hole) {
+            on(Topic.DIGGING, step);
+        } else if (said instanceof Mount || said instanceof People people && people.number() > 1) {
+            on(Topic.LIFTING, step);
+        }
+    }
+
+    private void cuttingTopics(int step) {
+        for (PlannedPart part : parts) {
+            on(
+                    part.kind() == PartKind.BOARD
+                            ? Topic.MITRE_SAW
+                            : part.kind() == PartKind.PANE ? Topic.GLAZING : Topic.CIRCULAR_SAW,
+                    step);
+            on(Topic.DUST, step);
+            sketch.part(part.name()).ifPresent(said -> {
+                if (!said.traits(Trait.OpeningIn.class).isEmpty()) {
+                    on(Topic.JIGSAW, step);
+                }
+                if (!said.traits(Trait.HoleIn.class).isEmpty()) {
+                    on(Topic.DRILL, step);
+                }
+                if (!said.traits(Trait.RabbetIn.class).isEmpty()) {
+                    on(Topic.ROUTER, step);
+                }
+            });
+            if (sketch.lumber(part.stock()).map(Lumber::preserved).orElse(false)) {
+                on(Topic.TREATED_WOOD, step);
+            }
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package org.kerfleaf.rules;
+
+import java.math.RoundingMode;
+import java.util.Optional;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.measure.TemperatureChange;
+import org.kerfleaf.stock.Expansion;
+import org.kerfleaf.stock.GlazingKind;
+import org.kerfleaf.stock.PaneSize;
+
+/** Whether a pane is free when hot, held when cold, and safe. */
+public final class GlazingChecks {
+    private static final Length BITE_INCHES = Length.ofSixtyFourths(24);
+    private static final Length BITE_MILLIMETRES = Length.ofMillimetres(9.5);
+    private static final String GUIDES =
+            "sheet makers' glazing guides (seen in copies); 3/8 in of bite is common practice";
+
+    private GlazingChecks() {}
+
+    /** Check 42, hot: the pane as cut, grown by warmth and damp, still fits its pocket. */
+    public static Check paneHot(
+            String of,
+            Length cut,
+            Length pocket,
+            Expansion expansion,
+            TemperatureChange warmer,
+            Ratio damp,
+            MeasureStyle style) {
+        Held held = new Held("Pane when hot", of, GUIDES, style);
+        Length grown = cut.times(1 + expansion.over(warmer).value() + damp.value());
+        Length fits = PaneSize.cut(pocket, expansion, warmer, damp, style).value();
+        return held.atMost(
+                "Cut to %s, %s warmer%s it is %s in a pocket of %s."
+                        .formatted(
+                                cut.in(style),
+                                warmer.in(style),
+                                damp.value() > 0 ? " and damp" : "",
+                                Say.fine(grown, style),
+                                Say.fine(pocket, style)),
+                grown,
+                pocket,
+                "Cut to %s it would be free.".formatted(fits.in(style)));
+    }
+
+    /**
+     * Check 42, cold: the pane is still held by 3/8 in (9.5 mm) on each side.
+     *
+     * @param rabbetWidth the width of the step it lies in, for the advice
+     */
+    public static Check paneCold(
+            String of,
+            Length cut,
+            Length opening,
+            Length rabbetWidth,
+            Expansion expansion,
+            TemperatureChange colder,
+            MeasureStyle style) {
+        Held held = new Held("Pane when cold", of, GUIDES, style);
+        Length bite = PaneSize.coldBite(cut, opening, expansion, colder).value();
+        Length wanted = Say.rule(style, BITE_INCHES, BITE_MILLIMETRES);
+        Length step = Say.rule(style, Length.ofSixtyFourths(4), Length.ofMillimetres(1));
+        Length wider = rabbetWidth.plus(wanted.minus(bite).max(Length.ZERO).roundedTo(step, RoundingMode.CEILING));
+        return held.atLeast(
+                "Cut to %s over an opening of %s, %s colder it is held by %s on each side."
+                        .formatted(cut.in(style), Say.fine(opening, style), colder.in(style), Say.fine(bite, style)),
+                bite,
+                wanted,
+                "A rabbet %s wide, and the pane larger with it, would hold it.".formatted(Say.fine(wider, style)));
+    }
+
+    /**
+     * Check 43: nothing brittle within reach, and nothing that cannot be cut is cut.
+     *
+     * @param kind what the pane is made of; empty if its name does not say
+     * @param cutHere whether the maker cuts it from a larger sheet
+     */
+    public static Check glassKind(
+            String of, Optional<GlazingKind> kind, boolean withinReach, boolean cutHere, MeasureStyle style) {
+        Held held = new Held("Glass kind", of, "16 CFR 1201, made for building doors, as a guide", style);
+        if (kind.isEmpty()) {
+            return held.notKnown(
+                    "What the pane is made of was not said.", "Say acrylic, polycarbonate or which glass.");
+        }
+        GlazingKind pane = kind.get();
+        if (pane == GlazingKind.TEMPERED_GLASS && cutHere) {
+            return held.falls(
+                    "Tempered glass is never cut: it goes to pieces.", "Order it to size once the pocket is measured.");
+        }
+        if (pane == GlazingKind.GLASS && withinReach) {
+            return held.falls(
+                    "Plain glass within reach breaks into blades.",
+                    "Acrylic, polycarbonate or safety glass would be right.");
+        }
+        return held.holds("The pane is %s.".formatted(pane.words()));
+    }
+}

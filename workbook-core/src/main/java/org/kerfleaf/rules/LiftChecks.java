@@ -1,0 +1,72 @@
+package org.kerfleaf.rules;
+
+import static org.kerfleaf.reason.Given.given;
+
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.reason.Figure;
+
+/**
+ * Whether people can lift it.
+ *
+ * <p>Source: NIOSH publication 94-110, the lifting equation in inches and pounds: 51 lb · 10/H · (1 - 0.0075 |V - 30|) · (0.82 +
+ * 1.8/D) · coupling, no twist, lifts few and far between. That two share two thirds of their sum, and three a half, is from
+ * memory.
+ */
+public final class LiftChecks {
+    private static final String SOURCE = "NIOSH 94-110 (seen in a copy); share of a team from memory";
+    private static final double LOAD_CONSTANT = 51;
+    private static final double NEAR = 10;
+    private static final double KNUCKLES = 30;
+
+    /** A box without handles. */
+    public static final Ratio POOR_GRIP = Ratio.of(0.90);
+
+    private LiftChecks() {}
+
+    /**
+     * What people may lift together.
+     *
+     * @param out from the ankles to the hands, level; under 10 in counts as 10
+     * @param from height of the hands at the start
+     * @param up how far it is lifted; under 10 in counts as 10
+     * @param grip 1 for good handles, 0.9 for none
+     */
+    public static Figure<Mass> limit(Length out, Length from, Length up, Ratio grip, int people) {
+        double one = LOAD_CONSTANT
+                * (NEAR / Math.max(NEAR, out.inInches()))
+                * Math.max(0, 1 - 0.0075 * Math.abs(from.inInches() - KNUCKLES))
+                * (0.82 + 1.8 / Math.max(NEAR, up.inInches()))
+                * grip.value();
+        return Figure.of(
+                Mass.ofPounds(one * people * share(people)),
+                "51 lb · 10/H · (1 - 0.0075 · |V - 30|) · (0.82 + 1.8/D) · grip, for each; a team shares less than its sum",
+                SOURCE,
+                given("H", out),
+                given("V", from),
+                given("D", up),
+                given("grip", grip),
+                given("people", people),
+                given("share", Ratio.of(share(people))));
+    }
+
+    private static double share(int people) {
+        return people <= 1 ? 1 : people == 2 ? 2.0 / 3 : 0.5;
+    }
+
+    /** Check 55: the weight is within what so many people may lift. */
+    public static Check lift(String of, Mass weight, Mass limit, int people, MeasureStyle style) {
+        Held held = new Held("Lift", of, SOURCE, style);
+        double left = limit.inPounds() - weight.inPounds();
+        String much = Mass.ofPounds(Math.abs(left)).in(style);
+        return held.level(
+                "%s is lifted by %s. Allowed: %s."
+                        .formatted(weight.in(style), people == 1 ? "one person" : people + " people", limit.in(style)),
+                left / Math.max(limit.inPounds(), 1e-9),
+                much + " to spare",
+                "too heavy by " + much,
+                "One more person, or a prop to slide it onto, would do. Take shelves and door out first.");
+    }
+}

@@ -1,0 +1,163 @@
+package org.kerfleaf.rules;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Volume;
+import org.kerfleaf.site.PostHole;
+import org.kerfleaf.site.SitePlan;
+
+/** Whether it stands, whether people can use it and pass it, whether the ground was asked about. */
+public final class SiteChecks {
+    private static final Length REACH_LOW_INCHES = Length.ofInches(15);
+    private static final Length REACH_HIGH_INCHES = Length.ofInches(48);
+    private static final Length REACH_LOW_MILLIMETRES = Length.ofMillimetres(380);
+    private static final Length REACH_HIGH_MILLIMETRES = Length.ofMillimetres(1220);
+    private static final Length PROUD_INCHES = Length.ofInches(12);
+    private static final Length PROUD_MILLIMETRES = Length.ofMillimetres(305);
+    private static final Length CANE_INCHES = Length.ofInches(27);
+    private static final Length CANE_MILLIMETRES = Length.ofMillimetres(685);
+    private static final Length HEAD_INCHES = Length.ofInches(80);
+    private static final Length HEAD_MILLIMETRES = Length.ofMillimetres(2030);
+    private static final Length TAMP_INCHES = Length.ofInches(4);
+    private static final Length TAMP_MILLIMETRES = Length.ofMillimetres(100);
+    private static final int NOTICE_DAYS = 2;
+
+    private SiteChecks() {}
+
+    /** Check 49: a knob or latch is 15 to 48 in (380 to 1220 mm) above the ground. */
+    public static Check latchUse(String of, Length height, MeasureStyle style) {
+        Held held = new Held("Latch use", of, "ADA 308.1 to 308.3 (seen in a copy)", style);
+        Length low = Say.rule(style, REACH_LOW_INCHES, REACH_LOW_MILLIMETRES);
+        Length high = Say.rule(style, REACH_HIGH_INCHES, REACH_HIGH_MILLIMETRES);
+        String change = height.isLongerThan(high)
+                ? "Set the post %s deeper, or cut it shorter.".formatted(Say.fine(height.minus(high), style))
+                : "A post %s longer would bring it within reach.".formatted(Say.fine(low.minus(height), style));
+        return held.between("The latch is %s above the ground.".formatted(height.in(style)), height, low, high, change);
+    }
+
+    /**
+     * Check 50: what hangs on a post between 27 and 80 in (685 and 2030 mm) above the ground reaches no more than 12 in
+     * (305 mm) over a path, since a cane does not find it.
+     *
+     * @param proud how far it stands out from the post's face towards the path
+     * @param toPath from the post's face to the path
+     * @param lowEdge its underside above the ground
+     */
+    public static Check besidePath(String of, Length proud, Length toPath, Length lowEdge, MeasureStyle style) {
+        Held held = new Held("Beside a path", of, "ADA 307.3 (seen in a copy)", style);
+        Length over = proud.minus(toPath);
+        Length cane = Say.rule(style, CANE_INCHES, CANE_MILLIMETRES);
+        Length head = Say.rule(style, HEAD_INCHES, HEAD_MILLIMETRES);
+        if (!lowEdge.isLongerThan(cane)) {
+            return held.holds("Its low edge is %s above the ground, so a cane finds it.".formatted(lowEdge.in(style)));
+        }
+        if (!lowEdge.isShorterThan(head)) {
+            return held.holds("Its low edge is %s above the ground, over people's heads.".formatted(lowEdge.in(style)));
+        }
+        String sentence = over.isPositive()
+                ? "It stands out %s from the post and reaches %s over the path, %s above the ground."
+                        .formatted(proud.in(style), Say.fine(over, style), lowEdge.in(style))
+                : "It stands out %s from the post, and the path begins %s away."
+                        .formatted(proud.in(style), toPath.in(style));
+        return held.atMost(
+                sentence,
+                over.max(Length.ZERO),
+                Say.rule(style, PROUD_INCHES, PROUD_MILLIMETRES),
+                "Turn it, move it back, or add a low rail a cane can find.");
+    }
+
+    /**
+     * Check 52: the post stands deep enough against the wind. The margin is against the depth with the soil's bearing doubled,
+     * which IBC 1806.3.4 allows an isolated pole that may move 1/2 in at the ground; both depths are said.
+     *
+     * @param plain the depth needed without the doubling; empty beyond the rule's 12 ft
+     * @param doubled the depth needed with it; empty beyond the rule's 12 ft
+     */
+    public static Check postDepth(
+            String of, Length inGround, Optional<Length> plain, Optional<Length> doubled, MeasureStyle style) {
+        Held held = new Held("Post depth", of, "IBC 1807.3.2.1 and 1806.3.4, ASCE 7-16 (seen in copies)", style);
+        if (doubled.isEmpty()) {
+            return held.falls(
+                    "The wind asks for a depth beyond the rule's 12 ft (3.66 m). " + SitePlan.DEFERS,
+                    "A smaller box, a lower post or a concrete pier would be right; ask a professional.");
+        }
+        String alone = plain.map(depth -> Say.fine(depth, style)).orElse("more than 12 ft (3.66 m)");
+        boolean without = plain.isPresent() && !inGround.isShorterThan(plain.get());
+        boolean with = !inGround.isShorterThan(doubled.get());
+        String how = without
+                ? "It holds without doubling the soil's bearing."
+                : with ? "It holds only if the soil's bearing may be doubled." : "It holds neither way.";
+        return held.atLeast(
+                "The post stands %s in the ground. Against the wind it needs %s, or %s with the soil's bearing doubled. %s %s"
+                        .formatted(inGround.in(style), alone, Say.fine(doubled.get(), style), how, SitePlan.DEFERS),
+                inGround,
+                doubled.get(),
+                "%s in the ground, or a concrete pier, would hold."
+                        .formatted(Say.fine(plain.orElse(doubled.get()), style)));
+    }
+
+    /** Check 52, where no wind is said: a third of the post, 24 in (610 mm) at least, by rule of thumb. */
+    public static Check postDepthByThumb(String of, Length inGround, Length byThumb, MeasureStyle style) {
+        Held held = new Held("Post depth", of, "rule of thumb; common practice, no source", style);
+        return held.atLeast(
+                "The post stands %s in the ground; by thumb a third of it would. No wind speed was said. %s"
+                        .formatted(inGround.in(style), SitePlan.DEFERS),
+                inGround,
+                byThumb,
+                "%s in the ground would be the usual depth.".formatted(Say.fine(byThumb, style)));
+    }
+
+    /** Check 52, frost: the hole goes down to the frost line. */
+    public static Check frostDepth(String of, Length hole, Length frost, MeasureStyle style) {
+        Held held = new Held(
+                "Frost", of, "IRC R403.1.4 (seen in a copy); local frost depth as said in the workbook", style);
+        return held.atLeast(
+                "The hole is %s deep; the ground freezes to %s.".formatted(hole.in(style), frost.in(style)),
+                hole,
+                frost,
+                "A hole of %s would stand below the frost.".formatted(frost.in(style)));
+    }
+
+    /** Check 53: there is room to tamp: the hole is 4 in (100 mm) wider than the post; its volumes are said. */
+    public static Check holeRoom(String of, Length across, Length post, Volume hole, MeasureStyle style) {
+        Held held =
+                new Held("Hole", of, "common practice; IBC 1807.3.3 asks the same of concrete (from memory)", style);
+        Length wanted = Say.rule(style, TAMP_INCHES, TAMP_MILLIMETRES);
+        return held.atLeast(
+                "A hole of %s is %s; %s to put somewhere. It is %s wider than the post."
+                        .formatted(
+                                across.in(style),
+                                ground(hole, style),
+                                ground(PostHole.spoil(hole).value(), style),
+                                Say.fine(across.minus(post), style)),
+                across.minus(post),
+                wanted,
+                "A hole %s across leaves room to tamp.".formatted(Say.fine(post.plus(wanted), style)));
+    }
+
+    private static String ground(Volume volume, MeasureStyle style) {
+        return style.unit() == LengthUnit.INCHES
+                ? Say.number(volume.inCubicFeet(), 1) + " cubic feet"
+                : Say.number(volume.inLitres(), 0) + " l";
+    }
+
+    /** Check 54: buried lines are asked for before the first hole, two working days ahead or more. */
+    public static Check services(String of, OptionalInt workingDaysAhead, MeasureStyle style) {
+        Held held = new Held(
+                "Buried lines", of, "29 CFR 1926.651(b); state law asks 2 to 3 working days (seen in copies)", style);
+        String advice = "Ask for buried lines to be located 2 to 3 working days before you dig (in the USA: 811).";
+        if (workingDaysAhead.isEmpty()) {
+            return held.falls("A hole is dug and nobody asks for buried lines first.", advice);
+        }
+        int days = workingDaysAhead.getAsInt();
+        return held.level(
+                "Buried lines are asked for %d working days ahead. Wanted: %d.".formatted(days, NOTICE_DAYS),
+                (days - NOTICE_DAYS) / (double) NOTICE_DAYS,
+                days == NOTICE_DAYS ? "nothing to spare" : days - NOTICE_DAYS + " days to spare",
+                "short by " + (NOTICE_DAYS - days) + " days",
+                advice);
+    }
+}

@@ -1,0 +1,58 @@
+package org.kerfleaf.rules;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.reason.Reason;
+
+/** Whether a day's work can be done, and borne. */
+public final class WorkChecks {
+    private static final double FULL_LOAD = 0.80;
+    private static final double LOUD = 85;
+    private static final double EXCHANGE = 3;
+    private static final double MINUTES_AT_LOUD = 480;
+
+    private WorkChecks() {}
+
+    /**
+     * Check 59: a station's tools are busy for 80 % of the session at most.
+     *
+     * @param toolTime the time one tool would need for all of it
+     * @param tools how many tools stand there, 1 or more
+     */
+    public static Check stationLoad(String of, Duration toolTime, int tools, Duration session, MeasureStyle style) {
+        Held held = new Held("Station load", of, Reason.COMMON_PRACTICE, style);
+        double load = (double) toolTime.toSeconds() / ((double) session.toSeconds() * tools);
+        long enough = BigDecimal.valueOf(toolTime.toSeconds())
+                .divide(BigDecimal.valueOf(session.toSeconds() * FULL_LOAD), 0, RoundingMode.CEILING)
+                .longValue();
+        return held.level(
+                "%d minutes of work for %d %s in a session of %d minutes: busy for %s. Allowed: 80 %%."
+                        .formatted(
+                                toolTime.toMinutes(),
+                                tools,
+                                tools == 1 ? "tool" : "tools",
+                                session.toMinutes(),
+                                Say.percent(load)),
+                (FULL_LOAD - load) / FULL_LOAD,
+                Say.percent(FULL_LOAD - load) + " to spare",
+                "over by " + Say.percent(load - FULL_LOAD),
+                "%d tools would do, or part of it cut beforehand.".formatted(enough));
+    }
+
+    /** Check 57: a noise is borne no longer than 480 minutes at 85 dB(A), half of that for every 3 dB more. */
+    public static Check noise(String of, double decibels, Duration heard, MeasureStyle style) {
+        Held held = new Held("Noise", of, "NIOSH recommended limit, 85 dB(A) with 3 dB exchange (from memory)", style);
+        double allowed = MINUTES_AT_LOUD / StrictMath.pow(2, (decibels - LOUD) / EXCHANGE);
+        double left = allowed - heard.toSeconds() / 60.0;
+        String much = Say.number(Math.abs(left), 0) + " minutes";
+        return held.level(
+                "%s dB for %d minutes without muffs. Allowed: %s minutes."
+                        .formatted(Say.number(decibels, 0), heard.toMinutes(), Say.number(allowed, 0)),
+                left / allowed,
+                much + " to spare",
+                "over by " + much,
+                "Muffs for everybody near it.");
+    }
+}
