@@ -141,9 +141,14 @@ final class Child implements AutoCloseable {
         return process.isAlive();
     }
 
-    /** The process's number, for tests that end it from outside. */
-    long pid() {
-        return process.pid();
+    /** The process, for tests that end it from outside. */
+    ProcessHandle process() {
+        return process.toHandle();
+    }
+
+    /** Its folder, for tests that look whether it is gone. */
+    Path folder() {
+        return folder;
     }
 
     /** Makes one run; past the time the process is ended. */
@@ -186,7 +191,7 @@ final class Child implements AutoCloseable {
         }
         return switch (code) {
             case KILLED, ENDED -> new RunLog.Ending(StopReason.KILLED, code);
-            case ABORTED, 128 + 11, 128 + 7 -> new RunLog.Ending(StopReason.CRASH, code);
+            case ABORTED, 128 + 11, 128 + 7, ChildMain.BROKEN -> new RunLog.Ending(StopReason.CRASH, code);
             default -> new RunLog.Ending(StopReason.EXIT, code);
         };
     }

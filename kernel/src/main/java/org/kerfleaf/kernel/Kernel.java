@@ -23,6 +23,7 @@ public final class Kernel implements AutoCloseable {
 
     private final KernelLimits limits;
     private final CellCompiler compiler = new CellCompiler();
+    private final List<Thread> replacing = new ArrayList<>();
     private CompletableFuture<Child> child;
     private boolean closed;
 
@@ -109,6 +110,8 @@ public final class Kernel implements AutoCloseable {
         CompletableFuture<Child> next = child;
         Thread starting = new Thread(() -> start(old, next), "starting cells");
         starting.setDaemon(true);
+        replacing.removeIf(thread -> !thread.isAlive());
+        replacing.add(starting);
         starting.start();
     }
 
@@ -131,18 +134,27 @@ public final class Kernel implements AutoCloseable {
         }
     }
 
-    /** The number of the child process, for tests that end it. */
-    long childPid() {
-        return child.join().pid();
+    /** The child process that makes the next run, for tests that end it. */
+    Child child() {
+        return child.join();
     }
 
-    /** Ends the child process and the compiler. */
+    /** Ends the child process and the compiler; when this returns, no process and no folder of the kernel is left. */
     @Override
     public synchronized void close() {
         if (!closed) {
             closed = true;
             compiler.close();
             end(child);
+            replacing.forEach(Kernel::await);
+        }
+    }
+
+    private static void await(Thread thread) {
+        try {
+            thread.join();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
         }
     }
 }

@@ -84,11 +84,11 @@ final class Outcomes {
             CellProblem problem = ThrownWords.problem(compiled, one, log.threw().get(index));
             findings.add(new Finding(Finding.Kind.THREW, one.live(), Optional.empty(), Optional.empty(), problem));
         } else if (log.skipped().containsKey(index)) {
-            CompiledUnit needs = compiled.units().get(log.skipped().get(index));
-            CellProblem problem = one.problemAtName(
-                    needs.called(),
-                    "Waits for “%s”, line %d."
-                            .formatted(needs.called(), needs.unit().line()));
+            CompiledUnit needs = root(index);
+            CellProblem problem = direct(one)
+                    .map(CompiledUnit::called)
+                    .map(name -> one.problemAtName(name, waits(needs)))
+                    .orElseGet(() -> one.problem(waits(needs)));
             findings.add(new Finding(
                     Finding.Kind.WAITS, one.live(), Optional.of(needs.called()), Optional.empty(), problem));
         } else if (!log.isDone() && !log.began(index) && (unit.invoked() || one.live() >= 0)) {
@@ -97,6 +97,29 @@ final class Outcomes {
                     StopReason.NOT_REACHED,
                     "Not run: other cells stopped the run %d times.".formatted(stops.size()));
         }
+    }
+
+    private static String waits(CompiledUnit needs) {
+        return "Waits for “%s”, line %d.".formatted(needs.called(), needs.unit().line());
+    }
+
+    /** The unit at whose failing a skipped one and all between wait. */
+    private CompiledUnit root(int skipped) {
+        int at = skipped;
+        while (log.skipped().containsKey(at)) {
+            at = log.skipped().get(at);
+        }
+        return compiled.units().get(at);
+    }
+
+    /** The failed unit that a skipped one speaks of itself. */
+    private Optional<CompiledUnit> direct(CompiledUnit one) {
+        return one.unit().needs().stream()
+                .filter(index ->
+                        log.skipped().containsKey(index) || log.threw().containsKey(index) || stops.containsKey(index))
+                .map(compiled.units()::get)
+                .filter(failed -> one.mentions(failed.called()))
+                .findFirst();
     }
 
     private void stopped(CompiledUnit one, StopReason reason, String words) {

@@ -16,10 +16,10 @@ public sealed interface Live {
 
     record OfQuestion(Asked asked) implements Live {}
 
-    /** What an expression's value is in prose. */
+    /** What an expression's value is in prose; of something that may not have been said, what was said. */
     static Live of(Object value) {
         if (value instanceof Optional<?> perhaps) {
-            return perhaps.map(Live::of).orElse(new OfText("not known"));
+            return perhaps.isPresent() ? of(perhaps.get()) : new OfText("not said");
         }
         if (value instanceof Length length) {
             return new OfLength(length);

@@ -61,9 +61,7 @@ final class BuySheet {
     }
 
     private void totals() {
-        table.totals()
-                .text("detail", "All of it, as bought")
-                .moneyFormula("cost", "SUM(%s)".formatted(table.range("cost")));
+        table.totals().text("detail", "All of it, as bought").moneyFormula("cost", Line.knownSum(table.range("cost")));
         table.totals().plain().wordsFormula("detail", """
                 IF(COUNTIF(%1$s,"%2$s")=0,"Every price is known.",COUNTIF(%1$s,"%2$s")\
                 &" without a price; the total leaves out what is not known.")""".formatted(table.range("cost"), Line.NOT_KNOWN));

@@ -46,11 +46,16 @@ final class CostSheet {
         table.filtered();
         Line total = table.totals()
                 .text("what", "Total")
-                .moneyFormula("bought", sum("bought"))
+                .moneyFormula("bought", Line.knownSum(table.range("bought")))
                 // The plan adds up what is used unrounded and rounds once.
                 .moneyFormula(
                         "used",
-                        "ROUND(%s,%d)".formatted(sum("used"), printed.currency().getDecimalPlaces()));
+                        Line.ifKnown(
+                                table.range("used"),
+                                "ROUND(SUM(%s),%d)"
+                                        .formatted(
+                                                table.range("used"),
+                                                printed.currency().getDecimalPlaces())));
         table.leaf()
                 .remark(
                         "Numbers and prices stand on the sheet Buy. What has no price or no share is left out of the totals.");
@@ -78,8 +83,8 @@ final class CostSheet {
         return "IF(%s,%s,\"%s\")".formatted(when, value, Line.NOT_KNOWN);
     }
 
-    private String sum(String key) {
-        return "SUM(%s)".formatted(table.range(key));
+    private static String lessBuild(String build) {
+        return known("ISNUMBER(%s)".formatted(build), "{total}-" + build);
     }
 
     private void byShop() {
@@ -106,7 +111,9 @@ final class CostSheet {
     }
 
     private String ofShop(String key) {
-        return "SUMIF(%s,{shop},%s)".formatted(table.range("shop"), table.range(key));
+        String shops = table.range("shop");
+        String known = "COUNTIFS(%s,{shop},%s,\">=0\")>0".formatted(shops, table.range(key));
+        return known(known, "SUMIF(%s,{shop},%s)".formatted(shops, table.range(key)));
     }
 
     private void againstKits(Line total) {
@@ -132,8 +139,8 @@ final class CostSheet {
                     .price("price", Optional.of(kit.price()))
                     .price("freight", Optional.of(kit.freight().orElse(Money.zero(printed.currency()))))
                     .moneyFormula("total", "{price}+{freight}")
-                    .moneyFormula("difference", "{total}-" + total.at("bought"))
-                    .moneyFormula("usedDifference", "{total}-" + total.at("used"));
+                    .moneyFormula("difference", lessBuild(total.at("bought")))
+                    .moneyFormula("usedDifference", lessBuild(total.at("used")));
         }
         table.leaf().remark("Above zero, building costs less than the kit; below, the kit costs less.");
     }

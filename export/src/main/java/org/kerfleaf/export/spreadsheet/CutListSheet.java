@@ -32,7 +32,10 @@ final class CutListSheet {
                 .text("name", "Rows in sight")
                 .formula("number", "SUBTOTAL(9,%s)".formatted(table.range("number")), "0")
                 .formula("area", "SUBTOTAL(9,%s)".formatted(table.range("area")), "0.00")
-                .formula("allWeight", "SUBTOTAL(9,%s)".formatted(table.range("allWeight")), "0.0");
+                .formula(
+                        "allWeight",
+                        Line.ifKnown(table.range("allWeight"), "SUBTOTAL(9,%s)".formatted(table.range("allWeight"))),
+                        "0.0");
     }
 
     private List<Column> columns() {

@@ -82,6 +82,16 @@ final class Line {
         return formula(key, formula, Look.NUMBER.in(format));
     }
 
+    /** A formula that adds up what is known of some cells; a sum of nothing known is not known either. */
+    static String knownSum(String range) {
+        return ifKnown(range, "SUM(%s)".formatted(range));
+    }
+
+    /** A formula that holds where any of some cells has a number. */
+    static String ifKnown(String range, String formula) {
+        return "IF(COUNT(%s)=0,\"%s\",%s)".formatted(range, NOT_KNOWN, formula);
+    }
+
     Line moneyFormula(String key, String formula) {
         return formula(key, formula, printed().moneyFormat());
     }

@@ -29,7 +29,7 @@ final class StepsSheet {
         table.filtered();
         table.totals()
                 .text("take", "Hours of work, waiting not counted")
-                .formula("hours", "SUM(%s)".formatted(table.range("hours")), "0.0#");
+                .formula("hours", Line.knownSum(table.range("hours")), "0.0#");
     }
 
     private static void line(Line line, PlannedStep step) {

@@ -158,8 +158,12 @@ final class WorkSections {
         }
         page.grid(grid);
         page.blank();
-        page.line("As bought  " + amount(Optional.of(cost.bought().value())));
-        page.line("As used    " + amount(Optional.of(cost.used().value())));
+        // A sum of nothing known is not known either; nought would be read as free of charge.
+        boolean priced = cost.lines().stream().anyMatch(line -> line.bought().isPresent());
+        page.line("As bought  " + amount(Optional.of(cost.bought().value()).filter(sum -> priced)));
+        boolean shared = cost.lines().stream()
+                .anyMatch(line -> line.bought().isPresent() && line.share().isPresent());
+        page.line("As used    " + amount(Optional.of(cost.used().value()).filter(sum -> shared)));
         if (!cost.notKnown().isEmpty()) {
             page.hanging("Not known, and left out of the totals: ", String.join(", ", cost.notKnown()));
         }
@@ -170,24 +174,27 @@ final class WorkSections {
         }
         page.why("as bought", cost.bought());
         page.why("as used", cost.used());
-        cost.compare().forEach(kit -> kit(page, kit));
+        cost.compare().forEach(kit -> kit(page, kit, priced));
     }
 
-    private static void kit(Page page, KitComparison kit) {
+    private static void kit(Page page, KitComparison kit, boolean priced) {
         page.blank();
         String freight = kit.freight()
                 .map(money -> " and " + amount(Optional.of(money)) + " freight")
                 .orElse("");
-        boolean building = kit.difference().value().isPositiveOrZero();
-        String difference = amount(Optional.of(kit.difference().value().abs()));
-        page.paragraph("%s: %s%s. Building, as bought, costs %s %s."
-                .formatted(
-                        kit.name(), amount(Optional.of(kit.price())), freight, difference, building ? "less" : "more"));
+        String building = priced ? difference(kit) : "What building costs is not known.";
+        page.paragraph("%s: %s%s. %s".formatted(kit.name(), amount(Optional.of(kit.price())), freight, building));
         if (!kit.lacks().isEmpty()) {
             page.paragraph("The kit leaves out: " + String.join(", ", kit.lacks()) + ".");
         }
         page.why("kit in all", kit.total());
         page.why("difference", kit.difference());
+    }
+
+    private static String difference(KitComparison kit) {
+        String difference = amount(Optional.of(kit.difference().value().abs()));
+        boolean less = kit.difference().value().isPositiveOrZero();
+        return "Building, as bought, costs %s %s.".formatted(difference, less ? "less" : "more");
     }
 
     private static String amount(Optional<Money> money) {

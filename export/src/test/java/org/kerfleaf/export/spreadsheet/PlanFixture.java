@@ -88,6 +88,45 @@ public final class PlanFixture {
                         new Origin(2, 0, 41, 0), "Shelf and Back are in one place: 1/4 × 7 1/4 × 18 7/8 in of both.")));
     }
 
+    /** With lines to buy of which no price is known. */
+    public static Plan withoutPrices() {
+        Plan plan = inches();
+        List<CostLine> lines = plan.cost().lines().stream()
+                .map(line -> new CostLine(
+                        line.department(), line.what(), line.detail(), line.packs(), line.share(), Optional.empty()))
+                .toList();
+        Figure<Money> nothing = figure(Money.zero(USD), "no price is known");
+        Cost cost = new Cost(
+                lines,
+                nothing,
+                nothing,
+                lines.stream().map(CostLine::what).toList(),
+                plan.cost().compare());
+        return new Plan(
+                plan.title(),
+                plan.style(),
+                plan.day(),
+                plan.currency(),
+                Optional.empty(),
+                plan.sizes(),
+                plan.parts(),
+                plan.sheets(),
+                plan.boards(),
+                plan.bounds(),
+                plan.sawSettings(),
+                plan.hardware(),
+                plan.finish(),
+                cost,
+                plan.checks(),
+                plan.steps(),
+                plan.schedule(),
+                plan.site(),
+                plan.cautions(),
+                plan.overall(),
+                plan.weight(),
+                plan.problems());
+    }
+
     /** A workbook that has said nothing but its title. */
     public static Plan bare() {
         Figure<Money> nothing = Figure.of(Money.zero(USD), "nothing is bought", Reason.GEOMETRY);

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.util.CellReference;
@@ -18,8 +21,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.kerfleaf.cost.Cost.KitComparison;
 import org.kerfleaf.cutting.BoardLayout;
+import org.kerfleaf.kernel.Kernel;
+import org.kerfleaf.kernel.KernelLimits;
+import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.Planner;
+import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.workbook.Workbook;
 
 /** The formulas, calculated by LibreOffice from a file without results. */
 class SpreadsheetCalculationTest {
@@ -37,6 +46,34 @@ class SpreadsheetCalculationTest {
                 assertThat(theirs.keySet()).isEqualTo(ours.keySet()).hasSizeGreaterThan(70);
                 theirs.forEach((place, value) -> same(place, ours.get(place), value));
                 agreesWithPlan(plan, calculated);
+            }
+        }
+    }
+
+    /** The workbooks people start from, from their cells to the last total. */
+    @Test
+    void formulas_ofEverySample_agreeWithThePlan() throws IOException, InterruptedException {
+        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT);
+                Stream<Path> files = Files.list(Path.of("..", "sample-workbooks"))) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".md")).sorted().toList()) {
+                Workbook workbook = Workbook.read(Files.readAllBytes(file));
+                Sketch sketch = kernel.run(WorkbookSource.of(workbook), Map.of())
+                        .sketch()
+                        .orElseThrow();
+                Plan plan = Planner.plan(sketch, LocalDate.of(2026, 4, 12));
+                try (XSSFWorkbook calculated = LibreOffice.calculate(SpreadsheetTest.written(plan), folder)) {
+                    Map<String, Object> ours = results(SpreadsheetTest.written(plan));
+                    Map<String, Object> theirs = results(calculated);
+                    assertThat(theirs.keySet())
+                            .as(file.toString())
+                            .isEqualTo(ours.keySet())
+                            .isNotEmpty();
+                    theirs.forEach((place, value) -> same(place, ours.get(place), value));
+                    if (plan.cost().notKnown().isEmpty()) {
+                        agreesWithPlan(plan, calculated);
+                    }
+                }
             }
         }
     }
@@ -63,6 +100,16 @@ class SpreadsheetCalculationTest {
                 assertThat(total(calculated, "As bought, USD"))
                         .isCloseTo(before + 5.60, within(A_THOUSANDTH_OF_A_CENT));
                 SpreadsheetTest.find(calculated.getSheet("Buy"), "exterior PVA");
+            }
+        }
+    }
+
+    @Test
+    void noPriceKnown_oneFilledIn_isTheTotal() throws IOException, InterruptedException {
+        try (XSSFWorkbook workbook = SpreadsheetTest.written(PlanFixture.withoutPrices())) {
+            cell(workbook.getSheet("Buy"), "1x2", "Each, USD").setCellValue(4.10);
+            try (XSSFWorkbook calculated = LibreOffice.calculate(workbook, folder)) {
+                assertThat(total(calculated, "As bought, USD")).isCloseTo(2 * 4.10, within(A_THOUSANDTH_OF_A_CENT));
             }
         }
     }

@@ -136,6 +136,22 @@ class SpreadsheetTest {
     }
 
     @Test
+    void write_noPriceKnown_hasNoTotalsButTheWords() throws IOException {
+        try (XSSFWorkbook workbook = written(PlanFixture.withoutPrices())) {
+            XSSFSheet cost = workbook.getSheet("Cost");
+            int total = find(cost, "Total").getRowIndex();
+            int kit = find(cost, "Bare kit").getRowIndex();
+            int shop = find(cost, "By shop").getRowIndex() + 2;
+            assertThat(under(cost, "As bought, USD", total).getStringCellValue())
+                    .isEqualTo("not known");
+            assertThat(under(cost, "As used, USD", total).getStringCellValue()).isEqualTo("not known");
+            assertThat(under(cost, "As bought, USD", shop).getStringCellValue()).isEqualTo("not known");
+            assertThat(under(cost, "Kit less build, as bought", kit).getStringCellValue())
+                    .isEqualTo("not known");
+        }
+    }
+
+    @Test
     void write_packs_followFromNeedUnlessThePlanHasSpares() throws IOException {
         try (XSSFWorkbook workbook = written(PlanFixture.inches())) {
             XSSFSheet hardware = workbook.getSheet("Hardware");

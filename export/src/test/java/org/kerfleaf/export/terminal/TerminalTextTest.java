@@ -97,6 +97,15 @@ class TerminalTextTest {
     }
 
     @Test
+    void of_noPriceKnown_hasNoTotals() {
+        assertThat(lines(PlanFixture.withoutPrices(), 100, false))
+                .contains(
+                        "As bought  not known",
+                        "As used    not known",
+                        "Bare kit: 79.90. What building costs is not known.");
+    }
+
+    @Test
     void of_checks_standShortFirst() {
         String text = TerminalText.of(PlanFixture.inches(), 100, false);
         assertThat(text).containsSubsequence("|     |o short", "|     |  not known", "|    o|  holds");

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.kerfleaf.kernel.wire.Channel;
+import org.kerfleaf.kernel.wire.FrameTooLongException;
 import org.kerfleaf.kernel.wire.Report;
 import org.kerfleaf.kernel.wire.Request;
 import org.kerfleaf.kernel.wire.Unit;
@@ -30,9 +31,16 @@ final class CellRun implements Runnable {
     /** How many things may be declared for each piece that may be placed; far more than any build needs. */
     private static final int THINGS_PER_PIECE = 10;
 
+    private static final String TOO_MUCH =
+            "The cells say more than a sketch can hold. A very long text in a name would do that.";
+
+    /** How many characters of a live value are shown; far more than a line of prose. */
+    private static final int LONGEST_TEXT = 10_000;
+
     private final Request request;
     private final Channel channel;
     private final Printed printed;
+    private final PrintStream out;
     private final CellLoader loader;
     private final SketchRun run;
     private final Set<Integer> failed;
@@ -42,6 +50,7 @@ final class CellRun implements Runnable {
         this.request = request;
         this.channel = channel;
         this.printed = new Printed(request.mostPrinted());
+        this.out = printed.stream();
         this.loader = new CellLoader(request.classes());
         this.run = new SketchRun(request.sizes());
         this.failed = new HashSet<>(request.without());
@@ -50,9 +59,6 @@ final class CellRun implements Runnable {
     @Override
     public void run() {
         Set<Thread> before = Thread.getAllStackTraces().keySet();
-        PrintStream out = printed.stream();
-        System.setOut(out);
-        System.setErr(out);
         Thread.currentThread().setContextClassLoader(loader);
         try {
             run.doing(() -> {
@@ -62,6 +68,9 @@ final class CellRun implements Runnable {
             report(new Report.Done(printed.take(), leftThreads(before)));
         } catch (UncheckedIOException otherEndIsGone) {
             Runtime.getRuntime().halt(0);
+        } catch (Throwable ourOwnSlip) {
+            // Else the other end would wait out its time and blame the last cell.
+            Runtime.getRuntime().halt(ChildMain.BROKEN);
         }
     }
 
@@ -95,8 +104,15 @@ final class CellRun implements Runnable {
     private void runLive(Unit unit) {
         if (canRun(unit)) {
             begin(unit);
-            attempt(unit, () -> report(new Report.Said(unit.index(), Live.of(invoke(unit)))));
+            attempt(unit, () -> report(new Report.Said(unit.index(), shown(invoke(unit)))));
         }
+    }
+
+    private static Live shown(Object value) {
+        Live live = Live.of(value);
+        return live instanceof Live.OfText words && words.text().length() > LONGEST_TEXT
+                ? new Live.OfText(words.text().substring(0, LONGEST_TEXT) + "…")
+                : live;
     }
 
     private boolean canRun(Unit unit) {
@@ -114,6 +130,9 @@ final class CellRun implements Runnable {
 
     private void begin(Unit unit) {
         run.at(unit.cell(), unit.line(), unit.step());
+        // A cell before this one may have taken them away.
+        System.setOut(out);
+        System.setErr(out);
         report(new Report.Began(unit.index(), printed.take()));
     }
 
@@ -133,7 +152,11 @@ final class CellRun implements Runnable {
         }
         returned.clear();
         Gathering.Gathered gathered = Gathering.gather(request.title(), request.steps(), values.found());
-        report(bounded(gathered));
+        try {
+            send(bounded(gathered));
+        } catch (FrameTooLongException tooMuch) {
+            report(new Report.Gathered(Optional.empty(), List.of(new Problem(Origin.NOWHERE, TOO_MUCH))));
+        }
     }
 
     private Report bounded(Gathering.Gathered gathered) {
@@ -197,7 +220,17 @@ final class CellRun implements Runnable {
 
     private void report(Report report) {
         try {
+            send(report);
+        } catch (FrameTooLongException cannotBe) {
+            throw new IllegalStateException("A report that is too long.", cannotBe);
+        }
+    }
+
+    private void send(Report report) throws FrameTooLongException {
+        try {
             channel.send(report);
+        } catch (FrameTooLongException tooLong) {
+            throw tooLong;
         } catch (IOException gone) {
             throw new UncheckedIOException(new ReportFailed(gone));
         }

@@ -18,6 +18,9 @@ import org.kerfleaf.sketch.Sketch;
 public final class ChildMain {
     private static final long STACK_BYTES = 8L * 1024 * 1024;
 
+    /** The code with which the process ends if it, and no cell, is at fault. */
+    public static final int BROKEN = 70;
+
     private ChildMain() {}
 
     /** Serves runs until the program that started it is gone. */

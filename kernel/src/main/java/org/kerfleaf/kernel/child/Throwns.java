@@ -14,11 +14,17 @@ final class Throwns {
 
     private Throwns() {}
 
-    static Thrown of(Throwable thrown) {
+    static Thrown of(Throwable whatever) {
+        Throwable thrown = cause(whatever);
         Optional<String> quoted =
                 thrown instanceof MeasureTextException text ? Optional.of(text.text()) : Optional.empty();
         int column = thrown instanceof MeasureTextException text ? text.column() : 0;
         return new Thrown(thrown.getClass().getName(), message(thrown), quoted, column, ours(thrown), frames(thrown));
+    }
+
+    // What a class threw while it was made ready is wrapped, and the wrapping says nothing.
+    private static Throwable cause(Throwable thrown) {
+        return thrown instanceof ExceptionInInitializerError && thrown.getCause() != null ? thrown.getCause() : thrown;
     }
 
     // A cell's own exception class may answer with anything, or throw.
@@ -26,7 +32,7 @@ final class Throwns {
         try {
             return Optional.ofNullable(thrown.getMessage())
                     .map(text -> text.length() > LONGEST_MESSAGE ? text.substring(0, LONGEST_MESSAGE) + "…" : text);
-        } catch (RuntimeException | StackOverflowError noMessage) {
+        } catch (Throwable noMessage) {
             return Optional.empty();
         }
     }
@@ -35,17 +41,25 @@ final class Throwns {
         if (thrown instanceof SketchException || thrown instanceof MeasureTextException) {
             return true;
         }
-        StackTraceElement[] frames = thrown.getStackTrace();
+        StackTraceElement[] frames = trace(thrown);
         return (thrown instanceof ArithmeticException || thrown instanceof IllegalArgumentException)
                 && frames.length > 0
                 && frames[0].getClassName().startsWith("org.kerfleaf.");
     }
 
     private static List<Thrown.Frame> frames(Throwable thrown) {
-        return Arrays.stream(thrown.getStackTrace())
+        return Arrays.stream(trace(thrown))
                 .filter(frame -> frame.getClassName().startsWith("REPL.") && frame.getLineNumber() > 0)
                 .limit(MOST_FRAMES)
                 .map(frame -> new Thrown.Frame(frame.getClassName(), frame.getMethodName(), frame.getLineNumber()))
                 .toList();
+    }
+
+    private static StackTraceElement[] trace(Throwable thrown) {
+        try {
+            return thrown.getStackTrace();
+        } catch (Throwable noTrace) {
+            return new StackTraceElement[0];
+        }
     }
 }

@@ -155,8 +155,8 @@ final class Assembly {
                         one.piece.problem(0, "This needs something that is said further down. Move that above this.")));
             }
             if (owner.piece != one.piece && refused.containsKey(owner.piece)) {
-                String name = owner.piece.called();
-                return Optional.of(Diagnosis.waits(one.piece, name, one.piece.find(name), owner.piece));
+                int at = one.piece.find(owner.piece.called());
+                return Optional.of(Diagnosis.waits(one.piece, at, owner.piece, names, refused));
             }
         }
         return Optional.empty();

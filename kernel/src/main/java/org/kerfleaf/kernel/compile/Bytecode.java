@@ -102,7 +102,9 @@ record Bytecode(Set<String> touches, List<Access> writes, List<Access> reads, Li
             public void visitFieldInsn(int opcode, String owner, String name, String descriptor) {
                 made = null;
                 String className = owner.replace('/', '.');
-                if (className.startsWith("REPL.") && !outermost(className).equals(own)) {
+                boolean value =
+                        className.startsWith("REPL.") && outermost(className).equals(className);
+                if (value && !className.equals(own)) {
                     if (opcode == Opcodes.PUTSTATIC) {
                         writes.add(new Access(className, name, line));
                     } else if (opcode == Opcodes.GETSTATIC) {

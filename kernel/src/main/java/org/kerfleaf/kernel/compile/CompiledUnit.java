@@ -43,6 +43,11 @@ public final class CompiledUnit {
         return piece.problem(0, words);
     }
 
+    /** Whether its text uses a name. */
+    public boolean mentions(String name) {
+        return Masked.indexOf(Masked.of(piece.text()), name, 0) >= 0;
+    }
+
     /** Says what is wrong where it uses a name. */
     public CellProblem problemAtName(String name, String words) {
         return piece.problem(piece.find(name), words);

@@ -1,5 +1,6 @@
 package org.kerfleaf.kernel.compile;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,10 +13,14 @@ import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.Status;
 import jdk.jshell.SourceCodeAnalysis.Suggestion;
+import org.kerfleaf.kernel.cell.CellProblem;
 
 /** Says why a piece did not compile: the first thing wrong with itself, or else the name it waits for. */
 final class Diagnosis {
     private static final Pattern LAST_WORD = Pattern.compile("([A-Za-z_$][\\w$]*)\\W*$");
+
+    private static final Comparator<CellProblem> PLACE =
+            Comparator.comparingInt(CellProblem::line).thenComparingInt(CellProblem::column);
 
     private final JShell shell;
     private final Names names;
@@ -60,9 +65,14 @@ final class Diagnosis {
             if (refusal.waitsFor().isEmpty()) {
                 return refusal;
             }
-            waiting = waiting == null ? refusal : waiting;
+            waiting = first(waiting, refusal);
         }
         return waiting != null ? waiting : refusal(piece, piece.problem(0, "This makes no sense here."));
+    }
+
+    // The compiler looks at what stands in brackets before what stands in front of them.
+    private static Refusal first(Refusal known, Refusal other) {
+        return known == null || PLACE.compare(other.problem(), known.problem()) < 0 ? other : known;
     }
 
     private Refusal of(Piece piece, Diag diag) {
@@ -98,7 +108,7 @@ final class Diagnosis {
             if (refusal.waitsFor().isEmpty()) {
                 return refusal;
             }
-            waiting = waiting == null ? refusal : waiting;
+            waiting = first(waiting, refusal);
         }
         return waiting != null ? waiting : rejected(piece, snippet);
     }
@@ -117,7 +127,7 @@ final class Diagnosis {
                                         .formatted(name, other.line())));
             }
             if (refused.containsKey(other)) {
-                return waits(piece, name, at, other);
+                return waits(piece, at, other);
             }
         }
         String meant = Nearest.to(name, known(piece, at))
@@ -126,12 +136,20 @@ final class Diagnosis {
         return refusal(piece, piece.problem(at, Wording.notKnown(name, member, message) + meant));
     }
 
-    /** The refusal of a piece that is right by itself. */
-    static Refusal waits(Piece piece, String name, int at, Piece other) {
+    private Refusal waits(Piece piece, int at, Piece other) {
+        return waits(piece, at, other, names, refused);
+    }
+
+    /** The refusal of a piece that is right by itself: it waits for the name at the root, where something is wrong. */
+    static Refusal waits(Piece piece, int at, Piece other, Names names, Map<Piece, Refusal> refused) {
+        Piece root = Optional.ofNullable(refused.get(other))
+                .flatMap(Refusal::waitsFor)
+                .flatMap(names::declaring)
+                .orElse(other);
         return new Refusal(
                 piece.live(),
-                Optional.of(name),
-                piece.problem(at, "Waits for “%s”, line %d.".formatted(name, other.line())));
+                Optional.of(root.called()),
+                piece.problem(at, "Waits for “%s”, line %d.".formatted(root.called(), root.line())));
     }
 
     private List<String> known(Piece piece, int at) {
@@ -143,7 +161,7 @@ final class Diagnosis {
                 .toList();
     }
 
-    private static Refusal refusal(Piece piece, org.kerfleaf.kernel.cell.CellProblem problem) {
+    private static Refusal refusal(Piece piece, CellProblem problem) {
         return new Refusal(piece.live(), Optional.empty(), problem);
     }
 }

@@ -9,12 +9,14 @@ import java.util.Optional;
 final class Nearest {
     private Nearest() {}
 
-    /** The nearest word, if at most a third of its letters differ; of equally near ones the first by alphabet. */
+    /** The nearest word, if at most a third of its letters differ; same first letter first, then by alphabet. */
     static Optional<String> to(String word, Collection<String> known) {
         return known.stream()
                 .filter(one -> !one.equals(word))
                 .filter(one -> distance(word, one) <= Math.max(1, Math.max(word.length(), one.length()) / 3))
-                .min(Comparator.<String>comparingInt(one -> distance(word, one)).thenComparing(one -> one));
+                .min(Comparator.<String>comparingInt(one -> distance(word, one))
+                        .thenComparing(one -> one.charAt(0) != word.charAt(0))
+                        .thenComparing(one -> one));
     }
 
     // Damerau-Levenshtein (optimal string alignment): letters added, left out, changed or swapped. Case alone counts

@@ -30,7 +30,12 @@ public final class Channel implements Closeable {
         this.out = new DataOutputStream(new BufferedOutputStream(socket.getOutputStream()));
     }
 
-    /** Sends one frame. @throws IOException if it is too long or the other end is gone */
+    /**
+     * Sends one frame.
+     *
+     * @throws FrameTooLongException if it is too long; nothing was sent
+     * @throws IOException if the other end is gone
+     */
     public synchronized void send(Object message) throws IOException {
         byte[] bytes;
         try {
@@ -39,7 +44,7 @@ public final class Channel implements Closeable {
             throw new IOException("A message could not be written.", unwritable);
         }
         if (bytes.length > MOST_BYTES) {
-            throw new IOException("A frame of %d bytes; %d at most.".formatted(bytes.length, MOST_BYTES));
+            throw new FrameTooLongException(bytes.length);
         }
         out.writeInt(bytes.length);
         out.write(bytes);
@@ -50,7 +55,7 @@ public final class Channel implements Closeable {
     public <T> T take(Class<T> kind) throws IOException {
         int length = in.readInt();
         if (length < 0 || length > MOST_BYTES) {
-            throw new IOException("A frame of %d bytes; %d at most.".formatted(length, MOST_BYTES));
+            throw new FrameTooLongException(length);
         }
         byte[] bytes = in.readNBytes(length);
         if (bytes.length < length) {
