@@ -110,6 +110,7 @@ public final class PlanFixture {
                 Optional.empty(),
                 plan.sizes(),
                 plan.parts(),
+                plan.placed(),
                 plan.sheets(),
                 plan.boards(),
                 plan.bounds(),
