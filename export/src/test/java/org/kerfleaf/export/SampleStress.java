@@ -37,7 +37,11 @@ public final class SampleStress {
         Plan p = SamplePlan.inches();
         List<PlannedPart> parts = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
-            parts.add(part(letter(i), "Part number " + (i + 1), Length.ofSixtyFourths(64 * 8 + 41 * i), Length.ofSixtyFourths(64 * 3 + 23 * i)));
+            parts.add(part(
+                    letter(i),
+                    "Part number " + (i + 1),
+                    Length.ofSixtyFourths(64 * 8 + 41 * i),
+                    Length.ofSixtyFourths(64 * 3 + 23 * i)));
         }
         List<SheetLayout> sheets = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
@@ -48,12 +52,20 @@ public final class SampleStress {
         for (int i = 1; i <= 30; i++) {
             List<PlannedStep.Take> take = new ArrayList<>();
             for (int k = 0; k < i; k++) {
-                take.add(new PlannedStep.Take(k % 2 == 0 ? Optional.of(letter(k)) : Optional.empty(), "thing number " + k + ", 3/4 x 1 5/8 in"));
+                take.add(new PlannedStep.Take(
+                        k % 2 == 0 ? Optional.of(letter(k)) : Optional.empty(),
+                        "thing number " + k + ", 3/4 x 1 5/8 in"));
             }
             if (i % 2 == 0) {
                 untimed.add(i);
             }
-            steps.add(new PlannedStep(i, "Step with the name of number " + i, take, i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)), 1 + i % 3, p.cautions().subList(0, i % 9)));
+            steps.add(new PlannedStep(
+                    i,
+                    "Step with the name of number " + i,
+                    take,
+                    i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)),
+                    1 + i % 3,
+                    p.cautions().subList(0, i % 9)));
         }
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -61,15 +73,35 @@ public final class SampleStress {
         }
         List<Caution> cautions = new ArrayList<>();
         for (Topic topic : Topic.values()) {
-            cautions.add(new Caution(topic, "Keep fingers out from under the sheet. Let the blade stop before you put the saw down, then look round and think before the next cut.", List.of(1, 2, 3, 7, 9, 10, 11, 12), "29 CFR 1926.304"));
+            cautions.add(new Caution(
+                    topic,
+                    "Keep fingers out from under the sheet. Let the blade stop before you put the saw down, then look round and think before the next cut.",
+                    List.of(1, 2, 3, 7, 9, 10, 11, 12),
+                    "29 CFR 1926.304"));
         }
         List<CostLine> lines = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             lines.addAll(p.cost().lines());
         }
         lines.sort(java.util.Comparator.comparing(CostLine::department));
-        Cost cost = new Cost(lines, p.cost().bought(), p.cost().used(), p.cost().notKnown(), p.cost().compare());
-        return copy(p, p.title(), parts, sheets, p.sawSettings(), cost, checks, steps, new Schedule(p.schedule().work(), untimed, p.schedule().ahead()), cautions, List.of());
+        Cost cost = new Cost(
+                lines,
+                p.cost().bought(),
+                p.cost().used(),
+                p.cost().notKnown(),
+                p.cost().compare());
+        return copy(
+                p,
+                p.title(),
+                parts,
+                sheets,
+                p.sawSettings(),
+                cost,
+                checks,
+                steps,
+                new Schedule(p.schedule().work(), untimed, p.schedule().ahead()),
+                cautions,
+                List.of());
     }
 
     /** Names longer than any column. */
@@ -77,34 +109,141 @@ public final class SampleStress {
         Plan p = SamplePlan.inches();
         List<PlannedPart> parts = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
-            parts.add(part(letter(i), LONG_NAME + " " + i, Length.ofSixtyFourths(64 * 14 + 41 * i), Length.ofSixtyFourths(64 * 4 + 23 * i)));
+            parts.add(part(
+                    letter(i),
+                    LONG_NAME + " " + i,
+                    Length.ofSixtyFourths(64 * 14 + 41 * i),
+                    Length.ofSixtyFourths(64 * 4 + 23 * i)));
         }
         List<CostLine> lines = new ArrayList<>();
         List<String> open = new ArrayList<>();
         for (Department department : Department.values()) {
-            lines.add(new CostLine(department, LONG_NAME, LONG_NAME + " " + LONG_NAME, Figure.of(12, "r", "s"), Optional.empty(), Optional.empty()));
+            lines.add(new CostLine(
+                    department,
+                    LONG_NAME,
+                    LONG_NAME + " " + LONG_NAME,
+                    Figure.of(12, "r", "s"),
+                    Optional.empty(),
+                    Optional.empty()));
             open.add(LONG_NAME);
         }
-        Cost cost = new Cost(lines, p.cost().bought(), p.cost().used(), open, p.cost().compare());
+        Cost cost = new Cost(
+                lines, p.cost().bought(), p.cost().used(), open, p.cost().compare());
         List<PlannedStep> steps = new ArrayList<>();
-        p.steps().forEach(s -> steps.add(new PlannedStep(s.number(), LONG_NAME, List.of(new PlannedStep.Take(Optional.of("A"), LONG_NAME)), Optional.of(Duration.ofMinutes(725)), 2, s.cautions())));
+        p.steps()
+                .forEach(s -> steps.add(new PlannedStep(
+                        s.number(),
+                        LONG_NAME,
+                        List.of(new PlannedStep.Take(Optional.of("A"), LONG_NAME)),
+                        Optional.of(Duration.ofMinutes(725)),
+                        2,
+                        s.cautions())));
         List<SawSetting> saws = new ArrayList<>();
-        p.sawSettings().forEach(s -> saws.add(new SawSetting(s.saw() + " with a very long name", List.of("A", "B", "C", "D", "E", "F", "G", "H", "J", "AA", "AB", "AC"), LONG_NAME, s.tilt(), s.scale(), s.bladeDepth(), s.straightedge(), LONG_NAME)));
+        p.sawSettings()
+                .forEach(s -> saws.add(new SawSetting(
+                        s.saw() + " with a very long name",
+                        List.of("A", "B", "C", "D", "E", "F", "G", "H", "J", "AA", "AB", "AC"),
+                        LONG_NAME,
+                        s.tilt(),
+                        s.scale(),
+                        s.bladeDepth(),
+                        s.straightedge(),
+                        LONG_NAME)));
         List<Check> checks = new ArrayList<>();
-        p.checks().forEach(c -> checks.add(new Check(LONG_NAME, c.result() + " " + LONG_NAME, c.margin(), c.level(), c.verdict(), LONG_NAME, LONG_NAME)));
-        return copy(p, LONG_NAME + ", " + LONG_NAME, parts, List.of(sheet(parts, 0)), saws, cost, checks, steps, p.schedule(), p.cautions(), List.of(new Problem(Origin.NOWHERE, "“Shelf” and “Back” are in one place: 1/4 × 7 1/4 × 18 7/8 in of both.")));
+        p.checks()
+                .forEach(c -> checks.add(new Check(
+                        LONG_NAME,
+                        c.result() + " " + LONG_NAME,
+                        c.margin(),
+                        c.level(),
+                        c.verdict(),
+                        LONG_NAME,
+                        LONG_NAME)));
+        return copy(
+                p,
+                LONG_NAME + ", " + LONG_NAME,
+                parts,
+                List.of(sheet(parts, 0)),
+                saws,
+                cost,
+                checks,
+                steps,
+                p.schedule(),
+                p.cautions(),
+                List.of(new Problem(
+                        Origin.NOWHERE, "“Shelf” and “Back” are in one place: 1/4 × 7 1/4 × 18 7/8 in of both.")));
     }
 
     /** A plan of nothing. */
     public static Plan nothing() {
         Plan p = SamplePlan.inches();
-        Cost none = new Cost(List.of(), Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s"), Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s"), List.of(), List.of());
-        return new Plan("Empty", p.style(), p.day(), p.currency(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), none, List.of(), List.of(), new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of());
+        Cost none = new Cost(
+                List.of(),
+                Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s"),
+                Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s"),
+                List.of(),
+                List.of());
+        return new Plan(
+                "Empty",
+                p.style(),
+                p.day(),
+                p.currency(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                none,
+                List.of(),
+                List.of(),
+                new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
     }
 
-    private static Plan copy(Plan p, String title, List<PlannedPart> parts, List<SheetLayout> sheets, List<SawSetting> saws, Cost cost, List<Check> checks, List<PlannedStep> steps, Schedule schedule, List<Caution> cautions, List<Problem> problems) {
+    private static Plan copy(
+            Plan p,
+            String title,
+            List<PlannedPart> parts,
+            List<SheetLayout> sheets,
+            List<SawSetting> saws,
+            Cost cost,
+            List<Check> checks,
+            List<PlannedStep> steps,
+            Schedule schedule,
+            List<Caution> cautions,
+            List<Problem> problems) {
         List<StockBound> bounds = new ArrayList<>(p.bounds());
-        return new Plan(title, p.style(), p.day(), p.currency(), p.pricesOf(), p.sizes(), parts, sheets, p.boards(), bounds, saws, p.hardware(), p.finish(), cost, checks, steps, schedule, p.site(), cautions, p.overall(), p.weight(), problems);
+        return new Plan(
+                title,
+                p.style(),
+                p.day(),
+                p.currency(),
+                p.pricesOf(),
+                p.sizes(),
+                parts,
+                sheets,
+                p.boards(),
+                bounds,
+                saws,
+                p.hardware(),
+                p.finish(),
+                cost,
+                checks,
+                steps,
+                schedule,
+                p.site(),
+                cautions,
+                p.overall(),
+                p.weight(),
+                problems);
     }
 
     private static String letter(int i) {
@@ -114,12 +253,34 @@ public final class SampleStress {
     }
 
     private static PlannedPart part(String letter, String name, Length length, Length width) {
-        return new PlannedPart(letter, name, PartKind.PANEL, 2, false, "exterior plywood", "exterior plywood", Figure.of(length, "r", Reason.GEOMETRY), Figure.of(width, "r", Reason.GEOMETRY), Figure.of(Length.ofSixtyFourths(46), "r", Reason.GEOMETRY), true, Figure.of(length.by(width), "r", Reason.GEOMETRY), List.of(), List.of("two holes 3/8 in"), Optional.empty(), Optional.empty());
+        return new PlannedPart(
+                letter,
+                name,
+                PartKind.PANEL,
+                2,
+                false,
+                "exterior plywood",
+                "exterior plywood",
+                Figure.of(length, "r", Reason.GEOMETRY),
+                Figure.of(width, "r", Reason.GEOMETRY),
+                Figure.of(Length.ofSixtyFourths(46), "r", Reason.GEOMETRY),
+                true,
+                Figure.of(length.by(width), "r", Reason.GEOMETRY),
+                List.of(),
+                List.of("two holes 3/8 in"),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** As many rows of parts as fit, so that there are slim strips and many cuts. */
     private static SheetLayout sheet(List<PlannedPart> parts, int from) {
-        SheetSize size = new SheetSize("exterior plywood", Length.ofInches(96), Length.ofInches(48), Length.ofSixtyFourths(16), Length.ofSixtyFourths(8), Integer.MAX_VALUE);
+        SheetSize size = new SheetSize(
+                "exterior plywood",
+                Length.ofInches(96),
+                Length.ofInches(48),
+                Length.ofSixtyFourths(16),
+                Length.ofSixtyFourths(8),
+                Integer.MAX_VALUE);
         SampleSheet sheet = new SampleSheet(size);
         double x = 0.25;
         int next = from * 5;
@@ -130,10 +291,12 @@ public final class SampleStress {
             while (true) {
                 PlannedPart part = parts.get(next % parts.size());
                 double wide = part.width().value().inInches();
-                if (y + wide > 47.75 || x + Math.max(longest, part.length().value().inInches()) > 95.75) {
+                if (y + wide > 47.75
+                        || x + Math.max(longest, part.length().value().inInches()) > 95.75) {
                     break;
                 }
-                row.add(new SampleSheet.Piece(part.name(), part.length().value(), part.width().value(), false));
+                row.add(new SampleSheet.Piece(
+                        part.name(), part.length().value(), part.width().value(), false));
                 y += wide + 0.125;
                 longest = Math.max(longest, part.length().value().inInches());
                 next++;

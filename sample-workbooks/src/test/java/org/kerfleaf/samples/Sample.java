@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelLimits;
@@ -16,6 +17,7 @@ import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.plan.Answers;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Planner;
+import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.workbook.Prose;
 import org.kerfleaf.workbook.Workbook;
 
@@ -26,6 +28,9 @@ final class Sample {
 
     static final Sample CABINET = new Sample("seed-swap-cabinet.md");
     static final Sample COLD_FRAME = new Sample("cold-frame.md");
+
+    static final Sample SHELF = new Sample("shed-shelf.md");
+    static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF);
 
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 
@@ -55,6 +60,16 @@ final class Sample {
     /** The plan with other values for some of its sizes. */
     Plan plan(Map<String, String> sizes) {
         return plan(workbook(), sizes);
+    }
+
+    /** What its cells declare. */
+    Sketch sketch() {
+        return outcome(workbook(), Map.of()).sketch().orElseThrow();
+    }
+
+    @Override
+    public String toString() {
+        return file;
     }
 
     /** The plan after one text of the workbook is replaced by another, as a maker edits it. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.workbook.Prose;
 
 /**
  * The figures of the seed-swap cabinet, worked outside the program from its sizes by arithmetic and plane geometry
@@ -285,6 +287,31 @@ class SeedSwapCabinetTest {
                         "Rake trim", roofDown + " 0.00000",
                         "Eave trim", deep + " 0.00000",
                         "Ridge cap", deep + " 0.00000")));
+    }
+
+    @Test
+    void prose_liveValues_areThePlansOwn() {
+        Prose prose = Sample.CABINET.prose();
+        assertThat(words(prose.lead()))
+                .contains("It is 22 in wide and 11 in deep inside, its roof slopes 30°, and 1 sheet of plywood");
+        assertThat(words(section(prose, "What we buy"))).contains("sold as 3/4 in; a caliper says 23/32 in");
+        assertThat(words(section(prose, "The roof"))).contains("meet at 120°", "set to 30°");
+    }
+
+    private static List<Prose.Block> section(Prose prose, String title) {
+        return prose.sections().stream()
+                .filter(s -> s.title().equals(title))
+                .findFirst()
+                .orElseThrow()
+                .blocks();
+    }
+
+    private static String words(List<Prose.Block> blocks) {
+        return blocks.stream()
+                .filter(Prose.Block.Paragraph.class::isInstance)
+                .flatMap(block -> ((Prose.Block.Paragraph) block).runs().stream())
+                .map(Prose.Run::text)
+                .collect(Collectors.joining());
     }
 
     @Test

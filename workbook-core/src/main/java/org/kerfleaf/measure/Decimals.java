@@ -38,6 +38,12 @@ final class Decimals {
         return value / other;
     }
 
+    /** To so many places, without trailing zeros: one quart is {@code 1}, not {@code 1.00}. */
+    static String upTo(double value, int places) {
+        BigDecimal shown = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+    }
+
     static String significant(double value, int digits) {
         BigDecimal shown = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();

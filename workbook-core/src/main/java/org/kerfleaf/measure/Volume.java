@@ -75,20 +75,20 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
     @Override
     public String in(MeasureStyle style) {
         if (style.unit() == LengthUnit.MILLIMETRES) {
-            return inLitres() < 1 ? Decimals.of(inLitres() * 1000, 0) + " ml" : Decimals.of(inLitres(), 2) + " l";
+            return inLitres() < 1 ? Decimals.upTo(inLitres() * 1000, 0) + " ml" : Decimals.upTo(inLitres(), 2) + " l";
         }
         double ounces = inFluidOunces();
         if (ounces < 32) {
-            return Decimals.of(ounces, 1) + " fl oz";
+            return Decimals.upTo(ounces, 1) + " fl oz";
         }
-        return ounces < 128 ? Decimals.of(ounces / 32, 2) + " qt" : Decimals.of(ounces / 128, 2) + " gal";
+        return ounces < 128 ? Decimals.upTo(ounces / 32, 2) + " qt" : Decimals.upTo(ounces / 128, 2) + " gal";
     }
 
     /** The unit for what lies in heaps and holes: cubic feet, or litres. */
     public String bulk(MeasureStyle style) {
         return style.unit() == LengthUnit.INCHES
-                ? Decimals.of(inCubicFeet(), 2) + " cu ft"
-                : Decimals.of(inLitres(), 0) + " l";
+                ? Decimals.upTo(inCubicFeet(), 2) + " cu ft"
+                : Decimals.upTo(inLitres(), 0) + " l";
     }
 
     @Override

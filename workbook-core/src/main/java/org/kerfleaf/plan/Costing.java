@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cost.CostSheet;
@@ -69,7 +70,7 @@ final class Costing {
         finishing.unmeasured().forEach(supply -> costs.add(unmeasured(supply)));
         siting.hole().filter(hole -> hole.gravel().isPositive()).ifPresent(hole -> costs.add(gravel(hole)));
         for (BoughtKit kit : sketch.all(BoughtKit.class)) {
-            kit.price().ifPresent(price -> costs.compare(kit.name(), price, kit.freight(), kit.lacks()));
+            known(kit.price()).ifPresent(price -> costs.compare(kit.name(), price, known(kit.freight()), kit.lacks()));
         }
         return costs.cost();
     }
@@ -103,7 +104,7 @@ final class Costing {
                         + sheet.measured().map(t -> ", measures " + t.in(style)).orElse(""),
                 count(layouts.size(), "sheets in the layouts"),
                 Optional.of(share(used.dividedBy(whole), "area of parts / area of sheets")),
-                sheet.price());
+                known(sheet.price()));
     }
 
     private List<CostLine> boards() {
@@ -128,10 +129,10 @@ final class Costing {
                 Stocking.sold(board.length(), style) + " long",
                 count(bought, "boards in the layouts"),
                 Optional.of(share(used.dividedBy(board.length().times(bought)), "length of parts / length of boards")),
-                board.price());
+                known(board.price()));
     }
 
-    private static CostLine hardware(Hardware.Bought bought) {
+    private CostLine hardware(Hardware.Bought bought) {
         HardwareLine line = bought.line();
         int whole = line.packs().value() * line.packOf();
         String pack = line.packOf() > 1 ? "box of " + line.packOf() + "; " : "";
@@ -141,7 +142,7 @@ final class Costing {
                 pack + line.need().value() + " needed",
                 line.packs(),
                 Optional.of(share((double) line.need().value() / whole, "needed / bought")),
-                bought.each());
+                known(bought.each()));
     }
 
     private CostLine finish(Finishing.Bought bought) {
@@ -152,17 +153,17 @@ final class Costing {
                         + bought.line().need().value().in(style) + " needed",
                 bought.line().packs(),
                 Optional.of(bought.share()),
-                bought.each());
+                known(bought.each()));
     }
 
-    private static CostLine unmeasured(Supply supply) {
+    private CostLine unmeasured(Supply supply) {
         return new CostLine(
                 Department.FINISH,
                 supply.name(),
                 "how much is not known: its pack or its coverage was not said",
                 count(1, "one at least, since how much is not known"),
                 Optional.empty(),
-                supply.price());
+                known(supply.price()));
     }
 
     private CostLine gravel(Hole hole) {
@@ -174,7 +175,7 @@ final class Costing {
                     need.value().bulk(style) + " needed; what a bag holds is not known",
                     count(1, "one at least, since what a bag holds is not known"),
                     Optional.empty(),
-                    hole.price());
+                    known(hole.price()));
         }
         int bags = (int) Math.ceil(need.value().dividedBy(hole.bag().get()) - 1e-9);
         return new CostLine(
@@ -188,7 +189,12 @@ final class Costing {
                         given("need", need.value()),
                         given("bag", hole.bag().get())),
                 Optional.of(share(need.value().dividedBy(hole.bag().get()) / bags, "needed / bought")),
-                hole.price());
+                known(hole.price()));
+    }
+
+    /** A price in another currency than the workbook's is no price here. */
+    private Optional<Money> known(Optional<Money> price) {
+        return price.filter(money -> money.getCurrencyUnit().equals(currency));
     }
 
     private static Figure<Integer> count(int number, String rule) {

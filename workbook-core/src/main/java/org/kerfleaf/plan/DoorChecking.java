@@ -76,7 +76,7 @@ final class DoorChecking {
         if (kind.isEmpty()) {
             return checks;
         }
-        Panes.Pocket pocket = planned.sizing().pocket(said);
+        Panes.Pocket pocket = planned.sizing().pocketOf(said).orElseThrow();
         Ratio damp = said.trait(Trait.InDamp.class).isPresent()
                 ? kind.get().swelling().map(f -> f.value()).orElse(PaneSize.DRY)
                 : PaneSize.DRY;

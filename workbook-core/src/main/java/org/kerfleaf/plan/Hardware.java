@@ -126,10 +126,9 @@ final class Hardware {
     }
 
     private void glazing(Glazing glazing) {
-        Optional<Length> run = sketch.part(glazing.pane()).map(pane -> {
-            Panes.Pocket pocket = sizing.pocket(pane);
-            return pocket.wide().plus(pocket.high()).times(2);
-        });
+        Optional<Length> run = sketch.part(glazing.pane())
+                .flatMap(sizing::pocketOf)
+                .map(pocket -> pocket.wide().plus(pocket.high()).times(2));
         for (Optional<Item> item : List.of(glazing.bedding(), glazing.beads())) {
             if (item.isPresent() && run.isPresent()) {
                 strip(item.get(), run.get(), glazing.pane());

@@ -138,7 +138,11 @@ final class Places {
                         spot.placing().origin(),
                         "“%s” goes over “%s”, but of which part? Say .inFrontOf(frontIn) first."
                                 .formatted(spot.placing().part(), name)));
-        SizedPart part = sizing.of(under.part()).orElseThrow();
+        SizedPart part = sizing.of(under.part())
+                .orElseThrow(() -> new Unplannable(
+                        spot.placing().origin(),
+                        "“%s” waits for the sizes of “%s”."
+                                .formatted(spot.placing().part(), under.part())));
         Cutout opening = part.cutout(name)
                 .orElseThrow(() -> new Unplannable(
                         spot.placing().origin(), "“%s” has no opening “%s”.".formatted(under.part(), name)));

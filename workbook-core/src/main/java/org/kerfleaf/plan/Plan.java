@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
@@ -72,11 +73,48 @@ public record Plan(
         Optional<Figure<Mass>> weight,
         List<Problem> problems) {
 
+    /** Stands for a currency where the workbook says none (ISO 4217: no currency). */
+    public static final CurrencyUnit NO_CURRENCY = CurrencyUnit.of("XXX");
+
     /** A size as it stands in this plan; the range is what its owner allows. */
     public record PlannedSize(String label, Quantity value, Optional<Quantity> least, Optional<Quantity> most) {}
 
     /** Outside sizes of the placed build. */
     public record Overall(Figure<Length> wide, Figure<Length> deep, Figure<Length> high) {}
+
+    /** This plan with further problems before its own: those found before there was anything to plan. */
+    public Plan withProblems(List<Problem> further) {
+        List<Problem> all = new ArrayList<>(further);
+        all.addAll(problems);
+        return new Plan(
+                title,
+                style,
+                day,
+                currency,
+                pricesOf,
+                sizes,
+                parts,
+                sheets,
+                boards,
+                bounds,
+                sawSettings,
+                hardware,
+                finish,
+                cost,
+                checks,
+                steps,
+                schedule,
+                site,
+                cautions,
+                overall,
+                weight,
+                List.copyOf(all));
+    }
+
+    /** The currency's code, empty if the workbook says none. */
+    public Optional<String> currencyCode() {
+        return Optional.of(currency.getCode()).filter(code -> !currency.equals(NO_CURRENCY));
+    }
 
     /** The part of that name. */
     public Optional<PlannedPart> part(String name) {

@@ -109,7 +109,7 @@ public final class Planner {
         return sketch.all(Prices.class).stream()
                 .map(p -> CurrencyUnit.of(p.currency()))
                 .findFirst()
-                .orElse(CurrencyUnit.of("XXX"));
+                .orElse(Plan.NO_CURRENCY);
     }
 
     private static Plan.PlannedSize size(Size size) {

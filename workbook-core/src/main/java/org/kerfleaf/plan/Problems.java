@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.kerfleaf.measure.MeasureTextException;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.Problem;
 import org.kerfleaf.sketch.SketchException;
@@ -26,7 +25,8 @@ final class Problems {
             return Optional.of(work.get());
         } catch (Unplannable stuck) {
             add(stuck.problem().origin(), stuck.problem().words());
-        } catch (SketchException | MeasureTextException unfit) {
+        } catch (SketchException | IllegalArgumentException | ArithmeticException unfit) {
+            // The trade's own words for a value that makes no sense: a spacing of nothing, a can that holds nothing.
             add(origin, unfit.getMessage());
         }
         return Optional.empty();

@@ -16,7 +16,6 @@ import org.kerfleaf.shape.Box;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.sketch.Ahead;
 import org.kerfleaf.sketch.Hole;
-import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.SiteSaid;
 
 /** Whether it can be reached, stands clear of a path, and stands at all; and whether a kit is compared like for like. */
@@ -75,14 +74,14 @@ final class SiteChecking {
         Optional<Length> toPath = planned.sketch().all(SiteSaid.class).stream()
                 .flatMap(s -> s.besidePath().stream())
                 .findFirst();
-        Optional<Placing> post = hole.post().flatMap(planned.sketch()::placing);
+        List<Piece> post = hole.post().map(planned.assembly()::of).orElse(List.of());
         List<Piece> above = planned.assembly().all().stream()
                 .filter(p -> p.box().low(Axis.Z).isPositive())
                 .toList();
         if (toPath.isEmpty() || post.isEmpty() || above.isEmpty()) {
             return Optional.empty();
         }
-        Box stands = Assembly.hull(planned.assembly().of(post.get().origin()));
+        Box stands = Assembly.hull(post);
         Box hull = Assembly.hull(above);
         Length proud = stands.low(Axis.Y).minus(hull.low(Axis.Y));
         return Optional.of(SiteChecks.besidePath(above.get(0).part(), proud, toPath.get(), hull.low(Axis.Z), style));

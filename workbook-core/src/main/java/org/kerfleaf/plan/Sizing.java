@@ -372,8 +372,12 @@ final class Sizing {
         return finish(part, Standing.FACES_FRONT, across, up, thickness, up.value(), up.value(), Area.ZERO, List.of());
     }
 
-    /** The pocket a pane goes into. */
-    Panes.Pocket pocket(Part pane) {
+    /** The pocket a pane goes into, if the pane's sizes are known. */
+    Optional<Panes.Pocket> pocketOf(Part pane) {
+        return of(pane.name()).map(known -> pocket(pane));
+    }
+
+    private Panes.Pocket pocket(Part pane) {
         Optional<Trait.FitsRabbet> frame = pane.trait(Trait.FitsRabbet.class);
         if (frame.isPresent()) {
             return new Panes.Pocket(

@@ -1,6 +1,7 @@
 package org.kerfleaf.sketch;
 
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.Optional;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 
@@ -17,6 +18,9 @@ public sealed interface Live {
 
     /** What an expression's value is in prose. */
     static Live of(Object value) {
+        if (value instanceof Optional<?> perhaps) {
+            return perhaps.map(Live::of).orElse(new OfText("not known"));
+        }
         if (value instanceof Length length) {
             return new OfLength(length);
         }

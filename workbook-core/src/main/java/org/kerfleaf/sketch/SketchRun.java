@@ -80,6 +80,10 @@ public final class SketchRun {
 
     /** Sets the currency of prices. */
     void pricesIn(CurrencyUnit chosen) {
+        if (currency != null && !currency.equals(chosen)) {
+            throw new SketchException("Prices are in %s already, and here in %s. One workbook, one currency."
+                    .formatted(currency.getCode(), chosen.getCode()));
+        }
         currency = chosen;
     }
 

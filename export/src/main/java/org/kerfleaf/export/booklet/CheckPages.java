@@ -38,8 +38,7 @@ final class CheckPages {
         if (!said && SafetyPage.estimated(book.plan())) {
             flow.add(Block.stack(List.of(
                     Block.space(4),
-                    Marks.framed(List.of(Paragraph.of(
-                            SitePlan.DEFERS, Style.LABEL.in(Face.LABEL_SEMI), 1.4, 0))))));
+                    Marks.framed(List.of(Paragraph.of(SitePlan.DEFERS, Style.LABEL.in(Face.LABEL_SEMI), 1.4, 0))))));
         }
     }
 
@@ -69,19 +68,19 @@ final class CheckPages {
         return new Block() {
             @Override
             public double height(double width) {
-                return text.height(width) + 4;
+                return text.height(width) + 3;
             }
 
             @Override
             public void paint(Ink ink, double x, double y, double width) {
-                text.paint(ink, x, y + 1.8, width);
+                text.paint(ink, x, y + 1.3, width);
                 Signs.level(
                         ink,
                         check.verdict() == Verdict.NOT_KNOWN ? java.util.OptionalDouble.empty() : level(check),
                         check.verdict() == Verdict.HOLDS,
                         x,
-                        y + 2.2);
-                word(ink, check.verdict(), x + width, y + 1.8);
+                        y + 1.7);
+                word(ink, check.verdict(), x + width, y + 1.3);
                 ink.line(x, y + height(width), x + width, y + height(width), 0.12);
             }
         };

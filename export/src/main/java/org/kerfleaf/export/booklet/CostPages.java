@@ -31,7 +31,10 @@ final class CostPages {
         if (cost.lines().isEmpty()) {
             return;
         }
-        flow.page("What it costs", "Cost", "in " + book.plan().currency().getCode());
+        flow.page(
+                "What it costs",
+                "Cost",
+                book.plan().currencyCode().map("in "::concat).orElse("no prices said"));
         lines(cost).snug().into(flow);
         if (!cost.notKnown().isEmpty()) {
             flow.add(Paragraph.of(ShoppingPage.missing(cost), Style.LABEL, 1.4, 0));

@@ -3,6 +3,7 @@ package org.kerfleaf.export.booklet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.cost.Cost;
 import org.kerfleaf.export.drawing.BoardDrawing;
 import org.kerfleaf.export.drawing.Face;
 import org.kerfleaf.export.drawing.Ink;
@@ -79,7 +80,8 @@ final class CoverPage {
             SheetDrawing drawing = SheetDrawing.plain(plan.sheets().get(0), book.lettering(), width, room - 7);
             String caption = plan.sheets().size() == 1
                     ? "The sheet it is cut from"
-                    : "The first of the %d sheets it is cut from".formatted(plan.sheets().size());
+                    : "The first of the %d sheets it is cut from"
+                            .formatted(plan.sheets().size());
             return Optional.of(Block.picture(drawing.height() + 7, (ink, x, y, w) -> {
                 double left = x + (w - drawing.width()) / 2;
                 drawing.paint(ink, left, y);
@@ -116,12 +118,17 @@ final class CoverPage {
         facts.add(fact(
                 "Weight", plan.weight().map(w -> w.value().in(book.measures())).orElse(Book.NOT_KNOWN), bold));
         facts.add(fact("To cut from", stock(), bold));
-        facts.add(fact(
-                "Cost",
-                plan.cost().bought().value().toString()
-                        + (plan.cost().notKnown().isEmpty() ? "" : " and more"), bold));
+        facts.add(fact("Cost", cost(plan.cost()), bold));
         facts.add(fact("Work", work(), bold));
         return facts;
+    }
+
+    /** A sum that nothing is in yet is not a cost of nothing. */
+    private static String cost(Cost cost) {
+        if (cost.bought().value().isZero() && !cost.notKnown().isEmpty()) {
+            return "not known";
+        }
+        return cost.bought().value() + (cost.notKnown().isEmpty() ? "" : " and more");
     }
 
     private String stock() {

@@ -132,7 +132,7 @@ final class CutListPages {
                 Column.number("Tilt"),
                 Column.share("Set", 2));
 
-    for (SawSetting setting : book.plan().sawSettings()) {
+        for (SawSetting setting : book.plan().sawSettings()) {
             double tilt = setting.tilt().value().inDegrees();
             table.row(
                     Cell.tick(),
@@ -163,7 +163,7 @@ final class CutListPages {
                     .plus(" " + guide.where() + ". ", Style.LABEL);
         }
 
-    List<Paragraph> lines = new ArrayList<>();
+        List<Paragraph> lines = new ArrayList<>();
         Rich all = words.plus(setting.notes(), Style.LABEL);
         if (!all.isEmpty()) {
             lines.add(Paragraph.of(all, Style.LABEL, 1.3, 0));

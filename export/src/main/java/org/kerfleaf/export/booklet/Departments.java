@@ -21,14 +21,13 @@ final class Departments {
                     .map(CostLine::bought)
                     .flatMap(java.util.Optional::stream)
                     .reduce(Money::plus)
-                    .ifPresent(money -> bars.add(new Bars.Bar(
-                            department.title(), money.getAmount().doubleValue(), Book.amount(money))));
+                    .ifPresent(money -> bars.add(
+                            new Bars.Bar(department.title(), money.getAmount().doubleValue(), Book.amount(money))));
         }
         if (bars.isEmpty()) {
             return Block.space(0);
         }
         Bars chart = new Bars(bars, Book.amount(cost.bought().value()));
-        return Block.stack(
-                List.of(Marks.heading("Where the money goes"), Block.picture(chart.height(), chart::paint)));
+        return Block.stack(List.of(Marks.heading("Where the money goes"), Block.picture(chart.height(), chart::paint)));
     }
 }

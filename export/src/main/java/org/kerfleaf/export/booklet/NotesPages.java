@@ -1,5 +1,6 @@
 package org.kerfleaf.export.booklet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.kerfleaf.export.drawing.Face;
 import org.kerfleaf.export.drawing.Ink;
@@ -8,6 +9,8 @@ import org.kerfleaf.workbook.Prose;
 
 /** What the workbook says between its steps: its sections in order, those without a word left out. */
 final class NotesPages {
+    private static final String TITLE = "From the workbook";
+    private static final Style HEAD = new Style(Face.LABEL_SEMI, 12, Ink.BLACK);
     private static final Style TEXT = new Style(Face.TEXT, 11.5, Ink.BLACK);
 
     private final Book book;
@@ -23,12 +26,24 @@ final class NotesPages {
         if (sections.isEmpty()) {
             return;
         }
-        flow.page("From the workbook", "Notes", "what its maker says");
+        Block all = Block.stack(List.of(Marks.heading(TITLE), Block.stack(blocks(sections))));
+        if (all.height(flow.width()) <= flow.left()) {
+            flow.add(all);
+            return;
+        }
+        flow.page(TITLE, "Notes", "what its maker says");
+        blocks(sections).forEach(flow::add);
+    }
+
+    private static List<Block> blocks(List<Prose.Section> sections) {
+        List<Block> all = new ArrayList<>();
         for (Prose.Section section : sections) {
             List<Block> blocks = Marks.prose(section.blocks(), TEXT, 1.45, 2.4);
-            flow.together(List.of(Paragraph.of(section.title(), Style.HEADING, 1.2, 1.4), blocks.get(0)));
-            blocks.subList(1, blocks.size()).forEach(flow::pour);
-            flow.add(Block.space(3));
+            Block head = Paragraph.of(section.title(), HEAD, 1.25, 1);
+            all.add(Block.stack(List.of(head, blocks.get(0))));
+            all.addAll(blocks.subList(1, blocks.size()));
+            all.add(Block.space(2));
         }
+        return all;
     }
 }

@@ -42,7 +42,8 @@ final class SafetyPage {
     void into(Flow flow) {
         flow.page("Before the first cut", "Safety", "everybody reads this page");
         flow.add(discs(wear(book.plan().cautions())));
-        flow.add(Block.space(1.5)); for (double points : SIZES) {
+        flow.add(Block.space(1.5));
+        for (double points : SIZES) {
             List<Block> whole = new ArrayList<>(List.of(columns(entries(points))));
             box(points).ifPresent(whole::add);
             if (Block.stack(whole).height(flow.width()) <= flow.left()) {
@@ -103,8 +104,9 @@ final class SafetyPage {
     private List<Block> entries(double points) {
         Style words = new Style(Face.LABEL, points, Ink.BLACK);
         List<Block> all = new ArrayList<>();
-        byTopic().forEach((topic, cautions) ->
-                all.add(entry(topic.title(), List.of(Paragraph.of(text(cautions), words, LINES, 0)), foot(cautions))));
+        byTopic()
+                .forEach((topic, cautions) -> all.add(
+                        entry(topic.title(), List.of(Paragraph.of(text(cautions), words, LINES, 0)), foot(cautions))));
         List<Block> said = new ArrayList<>();
         for (Prose.Step step : book.prose().steps()) {
             for (List<Prose.Run> caution : step.cautions()) {
@@ -241,7 +243,7 @@ final class SafetyPage {
 
     /** What the plan could not find out, in words. */
     static List<String> notKnown(Plan plan) {
-        List<String> open = new ArrayList<>();
+        Set<String> open = new LinkedHashSet<>();
         for (Check check : plan.checks()) {
             if (check.verdict() == Check.Verdict.NOT_KNOWN) {
                 open.add(check.name());
@@ -257,6 +259,6 @@ final class SafetyPage {
             open.add("how long " + Book.steps(plan.schedule().stepsWithoutTime())
                     + (plan.schedule().stepsWithoutTime().size() == 1 ? " takes" : " take"));
         }
-        return open;
+        return List.copyOf(open);
     }
 }

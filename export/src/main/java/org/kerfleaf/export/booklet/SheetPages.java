@@ -17,6 +17,8 @@ import org.kerfleaf.export.drawing.Style;
 /** A page for each sheet that is cut in a way of its own: the layout to scale, how to read it, the order of cuts. */
 final class SheetPages {
     private static final double LEAST_DRAWING = 70;
+    private static final double LARGEST = 0.7;
+    private static final double MUCH_TOO_SMALL = 0.8;
     private static final double ROW_GAP = 9;
 
     private final Book book;
@@ -52,17 +54,24 @@ final class SheetPages {
         List<Block> order = order(layout, flow.width());
         double needed = words.height(flow.width())
                 + order.stream().mapToDouble(b -> b.height(flow.width())).sum();
-        double room = Math.max(flow.left() - needed - 6, LEAST_DRAWING);
-        SheetDrawing drawing = SheetDrawing.of(layout, book.lettering(), flow.width(), room);
+        SheetDrawing drawing = drawing(layout, flow, needed);
         flow.add(Block.picture(
                 drawing.height() + 3, (ink, x, y, w) -> drawing.paint(ink, x + (w - drawing.width()) / 2, y)));
         flow.add(small(drawing));
         flow.add(words);
-        if (needed + drawing.height() + 10 <= flow.whole() || layout.cuts().size() < 4) {
+        if (order.stream().mapToDouble(b -> b.height(flow.width())).sum() <= flow.left()) {
             order.forEach(flow::add);
         } else {
             columns(layout).intoColumns(flow);
         }
+    }
+
+    /** As large as leaves room for the order of cuts; where that would be much too small, the order goes over the page. */
+    private SheetDrawing drawing(SheetLayout layout, Flow flow, double needed) {
+        SheetDrawing large = SheetDrawing.of(layout, book.lettering(), flow.width(), flow.left() * LARGEST);
+        SheetDrawing fitting = SheetDrawing.of(
+                layout, book.lettering(), flow.width(), Math.max(flow.left() - needed - 6, LEAST_DRAWING));
+        return fitting.height() < large.height() * MUCH_TOO_SMALL ? large : fitting;
     }
 
     /** What could not be written into the drawing in full. */
@@ -125,7 +134,8 @@ final class SheetPages {
 
     private TwoColumns columns(SheetLayout layout) {
         String unit = book.measures().unit().symbol();
-        Table table = new Table(Column.fit(""), Column.fit(""), Column.share("Cut", 1), Column.number("Set, " + unit))
+        Table table = new Table(
+                        Column.fit(""), Column.fit(""), Column.share("Cut", 1), Column.number("Set,\u00a0" + unit))
                 .tight();
         for (SheetCut cut : layout.cuts()) {
             table.row(

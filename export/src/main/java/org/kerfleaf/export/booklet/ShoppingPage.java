@@ -22,10 +22,10 @@ final class ShoppingPage {
         flow.page(
                 "What to buy",
                 "Shopping",
-                "prices in " + plan.currency().getCode()
+                plan.currencyCode().map("prices in "::concat).orElse("no prices said")
                         + plan.pricesOf()
                                 .map(day -> ", as of " + TitleBlock.day(day))
-                                .orElse(", of no day that was said"));
+                                .orElse(""));
         ahead(flow);
         if (plan.cost().lines().isEmpty()) {
             flow.add(Paragraph.of("The plan buys nothing.", Style.LABEL, 1.4, 2));

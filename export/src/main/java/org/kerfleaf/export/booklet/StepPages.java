@@ -121,7 +121,9 @@ final class StepPages {
         List<Block> blocks(double width) {
             List<Block> blocks = new ArrayList<>();
             blocks.add(head());
-            blocks.add(Block.inset(0, width - TAKE, take()));
+            if (!planned.take().isEmpty()) {
+                blocks.add(new TwoColumns(takeTable(), 9).balanced(width));
+            }
             blocks.add(Block.space(4));
             blocks.addAll(instruction());
             blocks.add(Block.space(3));
@@ -246,11 +248,15 @@ final class StepPages {
             if (planned.take().isEmpty()) {
                 return Block.space(0);
             }
+            return takeTable().whole(TAKE);
+        }
+
+        private Table takeTable() {
             Table table = new Table(Column.fit(""), Column.share("Take", 1));
             for (PlannedStep.Take take : planned.take()) {
                 table.row(Cell.tick(), thing(take));
             }
-            return table.whole(TAKE);
+            return table;
         }
 
         private static Cell thing(PlannedStep.Take take) {

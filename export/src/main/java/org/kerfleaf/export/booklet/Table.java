@@ -19,6 +19,7 @@ final class Table {
     private final List<Row> rows = new ArrayList<>();
     private double above = 1.5;
     private double below = 1.3;
+    private double aboveGroup = 5;
 
     private record Row(String group, List<Cell> cells, boolean total) {
         boolean isGroup() {
@@ -34,6 +35,7 @@ final class Table {
     Table snug() {
         above = 1.0;
         below = 0.8;
+        aboveGroup = 3.2;
         return this;
     }
 
@@ -156,8 +158,8 @@ final class Table {
         return Math.max(widths[column], 4);
     }
 
-    private static Block group(String name, boolean first, double indent) {
-        double room = first ? 3 : 5;
+    private Block group(String name, boolean first, double indent) {
+        double room = first ? 2.6 : aboveGroup;
         return Block.picture(room + 5.6, (ink, x, y, w) -> {
             ink.text(Rich.of(name, GROUP).line(), x + indent, y + room + 3.6);
             ink.line(x, y + room + 5.4, x + w, y + room + 5.4, Ink.MIDDLE);
@@ -226,8 +228,24 @@ final class Table {
             widths[i] = fits ? natural[i] : Math.min(Math.max(head, least), whole * 0.22);
             room -= widths[i];
         }
+        if (room < 0) {
+            squeeze(room, widths);
+        }
         spend(room, widths, natural);
         return widths;
+    }
+
+    /** Takes what is lacking from the columns that share, each in proportion; their words break. */
+    private void squeeze(double lacking, double[] widths) {
+        double shared = 0;
+        for (int i = 0; i < widths.length; i++) {
+            shared += columns.get(i).share() > 0 ? widths[i] : 0;
+        }
+        for (int i = 0; i < widths.length && shared > 0; i++) {
+            if (columns.get(i).share() > 0) {
+                widths[i] *= Math.max(0.2, 1 + lacking / shared);
+            }
+        }
     }
 
     /** Gives the spare room to the columns that share it, none more than it can use while another still can. */

@@ -29,8 +29,8 @@ public final class Main {
 
     private static Bench bench() {
         return new Bench(
-                null,
-                null,
+                new KernelPlanner(),
+                new Booklets(),
                 writer(FileDescriptor.out),
                 writer(FileDescriptor.err),
                 Path.of("").toAbsolutePath(),

@@ -13,10 +13,13 @@ import org.kerfleaf.cutting.SheetSize;
  * where the saw enters; a cut that starts inside has it on its own kerf, near the start.
  */
 final class CutMarks {
-    /** How far outside the sheet's edge a diamond's middle stands, and what room that takes. */
-    static final double OUTSIDE = 5.6;
+    /** How far outside the sheet's edge a diamond's middle stands, and how much farther the next row does. */
+    private static final double OUTSIDE = 5.6;
 
-    static final double ROOM = OUTSIDE + Signs.DIAMOND;
+    private static final double ROW = 2 * Signs.DIAMOND + 0.3;
+
+    /** Half the diagonal of a number on the sheet, where it must leave room for lettering. */
+    private static final double SMALL = 2.75;
 
     private static final double APART = 2 * Signs.DIAMOND + 0.4;
 
@@ -37,7 +40,7 @@ final class CutMarks {
 
     private record Mark(Run run, double x, double y, boolean outside) {
         Rectangle2D room() {
-            double r = Signs.DIAMOND * 0.8;
+            double r = (outside ? Signs.DIAMOND : SMALL) * 0.8;
             return Ink.box(x - r, y - r, 2 * r, 2 * r);
         }
     }
@@ -52,7 +55,7 @@ final class CutMarks {
                     .filter(cut -> edge == Edge.entered(cut, layout.sheet()))
                     .map(paper::run)
                     .toList();
-            outside(entering, edge);
+            outside(entering, edge, paper);
         }
         layout.cuts().stream()
                 .filter(cut -> Edge.entered(cut, layout.sheet()) == null)
@@ -107,48 +110,49 @@ final class CutMarks {
         }
     }
 
-    private void outside(List<Run> runs, Edge edge) {
+    private void outside(List<Run> runs, Edge edge, OnPaper paper) {
         List<Run> sorted = runs.stream()
                 .sorted(Comparator.comparingDouble(run -> edge.isUpright() ? run.y1() : run.x1()))
                 .toList();
-        double[] spread = spread(sorted.stream()
-                .mapToDouble(run -> edge.isUpright() ? run.y1() : run.x1())
-                .toArray());
-        for (int i = 0; i < spread.length; i++) {
+        double from = edge.isUpright() ? paper.top() : paper.left();
+        Spread spread = Spread.of(
+                sorted.stream()
+                        .mapToDouble(run -> edge.isUpright() ? run.y1() : run.x1())
+                        .toArray(),
+                from,
+                from
+                        + paper.scale()
+                                .paper(
+                                        edge.isUpright()
+                                                ? paper.sheet().width()
+                                                : paper.sheet().length()),
+                APART);
+        for (int i = 0; i < sorted.size(); i++) {
             Run run = sorted.get(i);
-            double x = edge.isUpright() ? run.x1() - run.dx() * OUTSIDE : spread[i];
-            double y = edge.isUpright() ? spread[i] : run.y1() - run.dy() * OUTSIDE;
+            double out = OUTSIDE + i % spread.rows() * ROW;
+            double place = spread.places()[i];
+            double x = edge.isUpright() ? run.x1() - run.dx() * out : place;
+            double y = edge.isUpright() ? place : run.y1() - run.dy() * out;
             marks.add(new Mark(run, x, y, true));
         }
     }
 
-    /** Moves places apart as little as possible (least squares, by pooling neighbours that collide). */
-    static double[] spread(double[] wanted) {
-        int n = wanted.length;
-        double[] sum = new double[n];
-        int[] count = new int[n];
-        int pools = 0;
-        for (int i = 0; i < n; i++) {
-            sum[pools] = wanted[i] - i * APART;
-            count[pools++] = 1;
-            while (pools > 1 && sum[pools - 2] / count[pools - 2] > sum[pools - 1] / count[pools - 1]) {
-                sum[pools - 2] += sum[pools - 1];
-                count[pools - 2] += count[--pools];
-            }
+    /** The room that the numbers of cuts entering at an edge take beside it. */
+    static double room(SheetLayout layout, Edge edge, Scale scale) {
+        SheetSize sheet = layout.sheet();
+        int entering = (int) layout.cuts().stream()
+                .filter(cut -> edge == Edge.entered(cut, sheet))
+                .count();
+        if (entering == 0) {
+            return 0.5;
         }
-        double[] places = new double[n];
-        int i = 0;
-        for (int pool = 0; pool < pools; pool++) {
-            for (int k = 0; k < count[pool]; k++, i++) {
-                places[i] = sum[pool] / count[pool] + i * APART;
-            }
-        }
-        return places;
+        double length = scale.paper(edge.isUpright() ? sheet.width() : sheet.length());
+        return OUTSIDE + Signs.DIAMOND + 0.4 + (Spread.rows(entering, length, APART) - 1) * ROW;
     }
 
     private void inside(Run run) {
         Mark best = null;
-        for (double along = Math.min(Signs.DIAMOND + 1, run.length() / 2); along <= run.length(); along += 1) {
+        for (double along = Math.min(SMALL + 1, run.length() / 2); along <= run.length(); along += 1) {
             Mark mark = new Mark(run, run.x1() + run.dx() * along, run.y1() + run.dy() * along, false);
             if (best == null) {
                 best = mark;
@@ -170,7 +174,7 @@ final class CutMarks {
     }
 
     private static Rectangle2D around(Mark mark) {
-        double r = Signs.DIAMOND + 0.2;
+        double r = SMALL + 0.2;
         return Ink.box(mark.x() - r, mark.y() - r, 2 * r, 2 * r);
     }
 
@@ -183,11 +187,11 @@ final class CutMarks {
                 double tipY = edgeOf(run.y1(), run.dy(), trim) - run.dy() * 0.3;
                 Signs.arrow(ink, tipX, tipY, run.dx(), run.dy());
                 ink.line(tipX - run.dx() * 1.5, tipY - run.dy() * 1.5, mark.x(), mark.y(), Ink.NARROW);
-            } else if (run.length() > 3 * Signs.DIAMOND) {
-                double reach = Signs.DIAMOND + 1.5;
+            } else if (run.length() > 3 * SMALL) {
+                double reach = SMALL + 1.4;
                 Signs.arrow(ink, mark.x() + run.dx() * reach, mark.y() + run.dy() * reach, run.dx(), run.dy());
             }
-            Signs.diamond(ink, run.cut().number(), mark.x(), mark.y());
+            Signs.diamond(ink, run.cut().number(), mark.x(), mark.y(), mark.outside() ? Signs.DIAMOND : SMALL);
         }
     }
 

@@ -34,9 +34,7 @@ public final class Lettering {
 
     /** Two lengths to the nearest mark with a cross between, along the grain first, without the unit. */
     public Rich size(Length along, Length across, Style style) {
-        return Rich.nearest(along, measures, style)
-                .plus(" × ", style)
-                .plus(Rich.nearest(across, measures, style));
+        return Rich.nearest(along, measures, style).plus(" × ", style).plus(Rich.nearest(across, measures, style));
     }
 
     /** The size of a rectangle on a sheet as the cut list says it: along the part's own grain first. */

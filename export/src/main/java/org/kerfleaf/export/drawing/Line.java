@@ -1,7 +1,6 @@
 package org.kerfleaf.export.drawing;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** One measured line of text, ready to be painted. */
 public final class Line {
@@ -22,8 +21,16 @@ public final class Line {
         pieces.forEach(piece -> piece.paint(ink, x, baseline));
     }
 
+    /** The text as a reader would copy it. */
     @Override
     public String toString() {
-        return pieces.stream().map(Piece::text).collect(Collectors.joining());
+        StringBuilder text = new StringBuilder();
+        double pen = 0;
+        for (Piece piece : pieces) {
+            boolean gap = piece.x() > pen + piece.size() * 0.1;
+            text.append(gap && !text.isEmpty() ? " " : "").append(piece.text());
+            pen = piece.x() + piece.advance();
+        }
+        return text.toString();
     }
 }

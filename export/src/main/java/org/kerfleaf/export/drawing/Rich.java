@@ -79,7 +79,8 @@ public final class Rich {
 
     /** This and a length to the nearest mark, with its unit. */
     public Rich plusNearest(Length length, MeasureStyle measures, Style style) {
-        return plus(nearest(length.read(measures)), style).plus("\u00a0" + measures.unit().symbol(), style);
+        return plus(nearest(length.read(measures)), style)
+                .plus("\u00a0" + measures.unit().symbol(), style);
     }
 
     private static TapeReading nearest(TapeReading reading) {

@@ -20,6 +20,7 @@ import org.kerfleaf.cutting.SheetSize;
 public final class SheetDrawing {
     private static final double THINNEST_KERF = 0.14;
     private static final double DIMENSION_ROOM = 8.5;
+    private static final double BESIDE = 9.2;
     private static final double[] SIZES = {9.6, 8.5, 7.5};
 
     private final SheetLayout layout;
@@ -35,16 +36,24 @@ public final class SheetDrawing {
         this.layout = layout;
         this.lettering = lettering;
         this.marked = marked;
-        left = room(CutMarks.Edge.LEFT);
-        right = room(CutMarks.Edge.RIGHT);
-        top = room(CutMarks.Edge.TOP);
-        bottom = room(CutMarks.Edge.BOTTOM) + (marked ? DIMENSION_ROOM : 0);
+        // How many rows of numbers stand outside depends on the scale, and the scale on the room they leave.
+        Scale first = scale(maxWidth - 2 * BESIDE, maxHeight - BESIDE - DIMENSION_ROOM);
+        left = room(CutMarks.Edge.LEFT, first);
+        right = room(CutMarks.Edge.RIGHT, first);
+        top = room(CutMarks.Edge.TOP, first);
+        bottom = room(CutMarks.Edge.BOTTOM, first) + (marked ? DIMENSION_ROOM : 0);
+        scale = scale(maxWidth - left - right, maxHeight - top - bottom);
+    }
+
+    private Scale scale(double wide, double high) {
         SheetSize sheet = layout.sheet();
-        double wide = maxWidth - left - right;
-        double high = maxHeight - top - bottom;
-        scale = marked
+        return marked
                 ? Scale.fitting(sheet.length(), sheet.width(), wide, high)
                 : Scale.filling(sheet.length(), sheet.width(), wide, high);
+    }
+
+    private double room(CutMarks.Edge edge, Scale at) {
+        return marked ? CutMarks.room(layout, edge, at) : 0.5;
     }
 
     /** The layout with its cuts numbered and its length given, at the largest scale that fits. */
@@ -55,12 +64,6 @@ public final class SheetDrawing {
     /** The layout as a picture, without cut numbers or dimensions. */
     public static SheetDrawing plain(SheetLayout layout, Lettering lettering, double maxWidth, double maxHeight) {
         return new SheetDrawing(layout, lettering, false, maxWidth, maxHeight);
-    }
-
-    private double room(CutMarks.Edge edge) {
-        boolean entered =
-                marked && layout.cuts().stream().anyMatch(cut -> CutMarks.Edge.entered(cut, layout.sheet()) == edge);
-        return entered ? CutMarks.ROOM + 0.4 : 0.5;
     }
 
     public Scale scale() {

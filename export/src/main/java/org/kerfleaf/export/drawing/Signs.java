@@ -35,7 +35,12 @@ public final class Signs {
 
     /** A cut's number, white in a black diamond, from the middle. */
     public static void diamond(Ink ink, int number, double x, double y) {
-        double r = number > 99 ? DIAMOND + 1.2 : DIAMOND;
+        diamond(ink, number, x, y, DIAMOND);
+    }
+
+    /** The same with half a diagonal of so much; three digits take more. */
+    static void diamond(Ink ink, int number, double x, double y, double half) {
+        double r = number > 99 ? half + 1.2 : half;
         ink.fill(Ink.polygon(x, y - r, x + r, y, x, y + r, x - r, y), Ink.BLACK);
         ink.centred(Rich.of(Integer.toString(number), ON_BLACK).line(), x, y + ON_BLACK.capital() / 2);
     }
@@ -110,7 +115,7 @@ public final class Signs {
     public static void blade(Ink ink, double degrees, double x, double y) {
         double base = y + 3.3;
         ink.line(x, base, x + 12, base, Ink.MIDDLE);
-        double tilt = Math.toRadians(degrees);
+        double tilt = StrictMath.toRadians(degrees);
         double cx = x + 6;
         double up = 3.3;
         double down = 1.3;

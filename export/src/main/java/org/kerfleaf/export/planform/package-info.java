@@ -8,7 +8,8 @@
  *       are square millimetres, volumes millilitres, masses grams, angles degrees, work minutes, shares numbers from 0 to 1.
  *       The workbook's own unit stands at the top as {@code units} and changes no number.
  *   <li><b>Money</b> is a number with exactly the decimal places its currency has ({@code 34.50}). All money is in the
- *       one currency named at the top as {@code currency}. Read it as a decimal, not as a binary fraction.
+ *       one currency named at the top as {@code currency} (ISO 4217; {@code XXX} if the
+ *       workbook says none). Read it as a decimal, not as a binary fraction.
  *   <li><b>What is not known</b> is {@code null}; the member is there. Days are ISO 8601 ({@code 2026-04-12}).
  *   <li><b>Order</b> is that of the plan and of this list, always the same.
  * </ul>

@@ -54,9 +54,9 @@ final class Book implements AutoCloseable {
 
     private String titleFacts() {
         String unit = inInches() ? "sizes in inches" : "sizes in millimetres";
-        Optional<String> priced = plan.pricesOf().map(" · prices of %s"::formatted);
-        return "Kerfleaf plan of %s · %s · money in %s%s"
-                .formatted(plan.day(), unit, plan.currency().getCode(), priced.orElse(""));
+        String money = plan.currencyCode().map("prices in "::concat).orElse("no prices said");
+        String priced = plan.pricesOf().map(" of %s"::formatted).orElse("");
+        return "Kerfleaf plan of %s · %s · %s%s".formatted(plan.day(), unit, money, priced);
     }
 
     void writeTo(OutputStream out) throws IOException {

@@ -47,7 +47,10 @@ final class CostSheet {
         Line total = table.totals()
                 .text("what", "Total")
                 .moneyFormula("bought", sum("bought"))
-                .moneyFormula("used", sum("used"));
+                // The plan adds up what is used unrounded and rounds once.
+                .moneyFormula(
+                        "used",
+                        "ROUND(%s,%d)".formatted(sum("used"), printed.currency().getDecimalPlaces()));
         table.leaf()
                 .remark(
                         "Numbers and prices stand on the sheet Buy. What has no price or no share is left out of the totals.");
@@ -68,8 +71,7 @@ final class CostSheet {
         } else {
             line.notKnown("share");
         }
-        String cents = "ROUND({bought}*{share},%d)".formatted(printed.currency().getDecimalPlaces());
-        line.moneyFormula("used", known("AND(ISNUMBER({bought}),ISNUMBER({share}))", cents));
+        line.moneyFormula("used", known("AND(ISNUMBER({bought}),ISNUMBER({share}))", "{bought}*{share}"));
     }
 
     private static String known(String when, String value) {

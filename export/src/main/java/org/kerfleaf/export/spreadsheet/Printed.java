@@ -8,6 +8,7 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.TapeReading;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Plan;
 
 /** Numbers as the spreadsheet holds them, each in the unit its column's head names, and their formats. */
 record Printed(MeasureStyle style, CurrencyUnit currency) {
@@ -78,6 +79,11 @@ record Printed(MeasureStyle style, CurrencyUnit currency) {
     }
 
     String moneyHead(String words) {
-        return "%s, %s".formatted(words, currency.getCode());
+        return hasCurrency() ? "%s, %s".formatted(words, currency.getCode()) : words;
+    }
+
+    /** Whether the workbook says in what its prices are; XXX is ISO 4217's code for none. */
+    boolean hasCurrency() {
+        return !currency.equals(Plan.NO_CURRENCY);
     }
 }

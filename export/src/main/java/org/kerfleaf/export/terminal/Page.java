@@ -36,8 +36,9 @@ final class Page {
         line(plan.title());
         String unit = style.unit() == LengthUnit.INCHES ? "inches to 1/%d".formatted(style.finest()) : "millimetres";
         String priced = plan.pricesOf().map(" of %s"::formatted).orElse("");
-        paragraph("Plan of %s · %s · prices in %s%s"
-                .formatted(plan.day(), unit, plan.currency().getCode(), priced));
+        String money =
+                plan.currencyCode().map(code -> "prices in " + code + priced).orElse("no prices said");
+        paragraph("Plan of %s · %s · %s".formatted(plan.day(), unit, money));
         plan.overall()
                 .ifPresent(overall -> paragraph("Outside %s wide, %s deep, %s high"
                         .formatted(

@@ -40,7 +40,7 @@ final class WorkSections {
                 new Section("Hardware", "", !plan.hardware().isEmpty(), told::hardware),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), told::site),
-                new Section("Cost", "in " + plan.currency().getCode(), bought, told::cost),
+                new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
                 new Section(

@@ -73,7 +73,8 @@ class BookletTest {
     @MethodSource("everyPlanOnEveryPaper")
     void write_anyPlan_overlapsNoTwoTexts(String name, Plan plan, Paper paper) throws IOException {
         try (PrintedPdf pdf = printed(plan, paper)) {
-            List<Glyph> glyphs = pdf.glyphs().stream().filter(g -> !g.isSpace() && g.level()).toList();
+            List<Glyph> glyphs =
+                    pdf.glyphs().stream().filter(g -> !g.isSpace() && g.level()).toList();
             for (int page = 1; page <= pdf.pages(); page++) {
                 int number = page;
                 assertNoOverlap(glyphs.stream().filter(g -> g.page() == number).toList());
@@ -92,7 +93,9 @@ class BookletTest {
                 }
                 double across = Math.min(one.right(), other.right()) - Math.max(one.x(), other.x());
                 double down = Math.min(one.baseline(), other.baseline()) - Math.max(one.top(), other.top());
-                assertThat(across > 0.25 && down > 0.15).as("%s over %s", one, other).isFalse();
+                assertThat(across > 0.25 && down > 0.15)
+                        .as("%s over %s", one, other)
+                        .isFalse();
             }
         }
     }
@@ -126,8 +129,11 @@ class BookletTest {
             String text = pdf.text().replace(" ", "");
             for (PlannedPart part : plan.parts()) {
                 assertThat(text).contains(part.name().replace(" ", ""));
-                assertThat(text).contains(part.length().value().read(plan.style()).text().replace(" ", ""));
-                assertThat(text).contains(part.width().value().read(plan.style()).text().replace(" ", ""));
+                assertThat(text)
+                        .contains(
+                                part.length().value().read(plan.style()).text().replace(" ", ""));
+                assertThat(text)
+                        .contains(part.width().value().read(plan.style()).text().replace(" ", ""));
             }
             for (PlannedStep step : plan.steps()) {
                 assertThat(text).contains(step.title().replace(" ", ""));
@@ -140,7 +146,8 @@ class BookletTest {
 
     @ParameterizedTest(name = "{0} {2}")
     @MethodSource("everyPlanOnEveryPaper")
-    void write_anyPlan_hasPagesOfThePapersSizeWithNumberAndBookmark(String name, Plan plan, Paper paper) throws IOException {
+    void write_anyPlan_hasPagesOfThePapersSizeWithNumberAndBookmark(String name, Plan plan, Paper paper)
+            throws IOException {
         try (PrintedPdf pdf = printed(plan, paper)) {
             int number = 0;
             for (PDPage page : pdf.document().getPages()) {
@@ -150,7 +157,8 @@ class BookletTest {
                 assertThat(pdf.text(number, number)).contains(number + " of " + pdf.pages());
             }
             int marks = 0;
-            for (var mark : pdf.document().getDocumentCatalog().getDocumentOutline().children()) {
+            for (var mark :
+                    pdf.document().getDocumentCatalog().getDocumentOutline().children()) {
                 marks++;
                 assertThat(mark.getTitle()).isNotBlank();
             }
@@ -184,7 +192,9 @@ class BookletTest {
                     PDFont font = page.getResources().getFont(name);
                     assertThat(font.isEmbedded()).as(font.getName()).isTrue();
                 }
-                assertThat(page.getResources().getXObjectNames()).as("nothing but vectors").isEmpty();
+                assertThat(page.getResources().getXObjectNames())
+                        .as("nothing but vectors")
+                        .isEmpty();
             }
         }
     }
@@ -237,6 +247,7 @@ class BookletTest {
     @Test
     void write_bytes_haveCountedFontNames() {
         String bytes = new String(booklet(SamplePlan.inches(), Paper.A4), StandardCharsets.ISO_8859_1);
-        assertThat(Arrays.stream(bytes.split("/")).filter(s -> s.startsWith("AAAAAA+Kerfleaf"))).isNotEmpty();
+        assertThat(Arrays.stream(bytes.split("/")).filter(s -> s.startsWith("AAAAAA+Kerfleaf")))
+                .isNotEmpty();
     }
 }

@@ -17,7 +17,8 @@ final class PrintedPdf implements AutoCloseable {
      *
      * @param run which text it was shown with: glyphs of one string share it
      */
-    record Glyph(int page, String text, double x, double baseline, double width, double points, boolean level, int run) {
+    record Glyph(
+            int page, String text, double x, double baseline, double width, double points, boolean level, int run) {
         double top() {
             return baseline - 0.66 * points * Style.POINT;
         }

@@ -60,6 +60,35 @@ class LauncherIT {
     }
 
     @Test
+    void jar_aWorkbook_isPlannedCheckedAndKept() throws IOException, InterruptedException {
+        Files.writeString(folder.resolve("rack.md"), KernelPlannerTest.bootRack());
+        Ran plan = run(jar(), "plan", "rack.md", "--day", "2026-04-20", "--size", "Width inside=750 mm");
+        assertThat(plan.err()).isEmpty();
+        assertThat(plan.status()).isZero();
+        assertThat(plan.out()).contains("A boot rack", "750");
+        assertThat(run(jar(), "check", "rack.md").status()).isZero();
+        Ran sheet = run(jar(), "spreadsheet", "rack.md");
+        assertThat(sheet).isEqualTo(new Ran(0, "Kept rack.xlsx." + System.lineSeparator(), ""));
+        Ran booklet = run(jar(), "booklet", "rack.md", "--paper", "a4");
+        assertThat(booklet).isEqualTo(new Ran(0, "Kept rack-booklet.pdf." + System.lineSeparator(), ""));
+        assertThat(folder.resolve("rack.xlsx")).isNotEmptyFile();
+        assertThat(folder.resolve("rack-booklet.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void jar_workbookThatDoesNotRun_endsWith2AndShowsThePlace() throws IOException, InterruptedException {
+        Files.writeString(
+                folder.resolve("rack.md"), KernelPlannerTest.bootRack().replace("pair()", "pear()"));
+        Ran ran = run(jar(), "plan", "rack.md");
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.err())
+                .startsWith("rack.md, line 27, column ")
+                .contains("pear")
+                .doesNotContain("\tat ");
+        assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
     @DisabledOnOs(OS.WINDOWS)
     void script_throughALink_findsItsJar() throws IOException, InterruptedException {
         Path link = Files.createSymbolicLink(folder.resolve("kl"), DIST.resolve("kerfleaf"));

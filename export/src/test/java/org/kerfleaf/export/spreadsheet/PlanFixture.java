@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.kerfleaf.caution.Caution;
@@ -406,7 +407,10 @@ public final class PlanFixture {
                 line(Department.FINISH, "exterior latex", "1 qt can", 1, 0.44, "17.50"),
                 line(Department.FINISH, "exterior PVA", "8 fl oz bottle", 1, 0.0676, null));
         Money bought = lines.stream().flatMap(line -> line.bought().stream()).reduce(Money.zero(USD), Money::plus);
-        Money used = lines.stream().flatMap(PlanFixture::used).reduce(Money.zero(USD), Money::plus);
+        Money used = lines.stream()
+                .flatMap(PlanFixture::used)
+                .reduce(BigMoney.zero(USD), BigMoney::plus)
+                .toMoney(RoundingMode.HALF_UP);
         Money kit = money("79.90");
         Money freight = money("24.00");
         return new Cost(
@@ -431,10 +435,9 @@ public final class PlanFixture {
                                 List.of())));
     }
 
-    private static Stream<Money> used(CostLine line) {
-        return line.bought().stream()
-                .map(bought ->
-                        bought.multipliedBy(line.share().orElseThrow().value().value(), RoundingMode.HALF_UP));
+    private static Stream<BigMoney> used(CostLine line) {
+        BigDecimal share = BigDecimal.valueOf(line.share().orElseThrow().value().value());
+        return line.bought().stream().map(bought -> bought.toBigMoney().multipliedBy(share));
     }
 
     private static CostLine line(
