@@ -9,6 +9,9 @@ public final class PlacedSolid {
     private final int piece;
     private final Solid solid;
     private final Pose pose;
+    // Worked out when first asked for; two threads may both do it, with the same result.
+    private volatile List<Face> faces;
+    private volatile Bounds bounds;
 
     /**
      * @param part its name
@@ -45,16 +48,26 @@ public final class PlacedSolid {
 
     /** Its faces in the build, in the order of the solid's. */
     public List<Face> faces() {
-        throw new UnsupportedOperationException("not built yet");
+        List<Face> found = faces;
+        if (found == null) {
+            found = solid.faces().stream().map(f -> f.placedAt(pose)).toList();
+            faces = found;
+        }
+        return found;
     }
 
     /** The flat face of that name in the build. @throws IllegalArgumentException if there is none or it is round */
     public Face face(String name) {
-        throw new UnsupportedOperationException("not built yet");
+        return solid.face(name).placedAt(pose);
     }
 
     public Bounds bounds() {
-        throw new UnsupportedOperationException("not built yet");
+        Bounds found = bounds;
+        if (found == null) {
+            found = faces().stream().map(Face::bounds).reduce(Bounds::and).orElseThrow();
+            bounds = found;
+        }
+        return found;
     }
 
     public Volume volume() {
@@ -72,9 +85,37 @@ public final class PlacedSolid {
 
     /** How far it reaches along a direction. @param direction one long */
     public Reach project(Vector direction) {
-        throw new UnsupportedOperationException("not built yet");
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Face face : faces()) {
+            for (Vector corner : face.corners()) {
+                least = Math.min(least, corner.dot(direction));
+                most = Math.max(most, corner.dot(direction));
+            }
+        }
+        return new Reach(least, most);
     }
 
     /** From least to most along a direction, in millimetres from the build's origin. */
     public record Reach(double least, double most) {}
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlacedSolid that
+                && part.equals(that.part)
+                && piece == that.piece
+                && solid.equals(that.solid)
+                && pose.equals(that.pose);
+    }
+
+    @Override
+    public int hashCode() {
+        return part.hashCode() * 31 + piece;
+    }
+
+    /** {@code Side 2}. */
+    @Override
+    public String toString() {
+        return part + " " + piece;
+    }
 }

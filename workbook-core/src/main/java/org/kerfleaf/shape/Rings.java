@@ -39,12 +39,7 @@ final class Rings {
     static Lump lump(Outline outline) {
         Lump sum = Lump.NONE;
         for (OutlineEdge e : outline.edges()) {
-            double x1 = e.from().x();
-            double y1 = e.from().y();
-            double x2 = e.to().x();
-            double y2 = e.to().y();
-            double twice = x1 * y2 - x2 * y1;
-            sum = sum.plus(new Lump(twice / 2, new Vector(twice * (x1 + x2) / 6, twice * (y1 + y2) / 6, 0)));
+            sum = sum.plus(under(e.from().x(), e.from().y(), e.to().x(), e.to().y()));
             sum = sum.plus(segment(e));
         }
         for (String name : outline.openings()) {
@@ -60,6 +55,24 @@ final class Rings {
         }
         double[] middle = edge.segmentCentroid();
         return Lump.at(edge.segment(), new Vector(middle[0], middle[1], 0));
+    }
+
+    /** What lies between an arc and its chords: positive where the arc bulges out of its ring. */
+    static Lump betweenArcAndChords(OutlineEdge edge, double sagitta) {
+        List<Chord> chords = new ArrayList<>();
+        addChords(edge, sagitta, "", 0, false, chords);
+        Lump sum = segment(edge);
+        for (Chord c : chords) {
+            sum = sum.minus(under(c.x1(), c.y1(), c.x2(), c.y2()));
+        }
+        return sum.plus(
+                under(edge.from().x(), edge.from().y(), edge.to().x(), edge.to().y()));
+    }
+
+    /** A side's share in the area of its ring, seen from the origin. */
+    private static Lump under(double x1, double y1, double x2, double y2) {
+        double twice = x1 * y2 - x2 * y1;
+        return new Lump(twice / 2, new Vector(twice * (x1 + x2) / 6, twice * (y1 + y2) / 6, 0));
     }
 
     static Bounds bounds(Outline outline) {
