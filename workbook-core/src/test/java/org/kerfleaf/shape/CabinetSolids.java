@@ -6,7 +6,7 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 
 /** The seed-swap cabinet's 21 pieces, shaped and placed by hand: the floor's lower front left corner is the origin. */
-final class CabinetSolids {
+public final class CabinetSolids {
     static final double INCH = 25.4;
     static final Length T = Length.parse("23/32 in");
     static final Angle SLOPE = Angle.ofDegrees(30);
@@ -68,7 +68,7 @@ final class CabinetSolids {
         return new Vector(x * INCH, y * INCH, z * INCH);
     }
 
-    static List<PlacedSolid> all() {
+    public static List<PlacedSolid> all() {
         List<PlacedSolid> all = new ArrayList<>();
         double t = T.inInches();
         all.add(new PlacedSolid("Floor", 1, FLOOR, Pose.HOME));

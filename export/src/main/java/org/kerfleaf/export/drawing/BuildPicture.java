@@ -1,0 +1,175 @@
+package org.kerfleaf.export.drawing;
+
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.shape.Vector;
+
+/**
+ * A picture of placed pieces at a standard scale: what is hidden is left out, faces are tinted by where they look, letters stand
+ * outside with a leader to their part. For the cover, for steps (what is new is heavy and tinted, what was there white and thin)
+ * and, with pieces {@linkplain Shown#pulled pulled} out of their places, for the build taken apart.
+ */
+public final class BuildPicture {
+    /** The room that a letter outside the picture takes. */
+    private static final double LETTER_MARGIN = Signs.LETTER + 5.5;
+
+    private static final double LINE_MARGIN = 0.5;
+    private static final double WHITE_AROUND = 26;
+
+    /** The line of what is new in a step. */
+    private static final double NEW = 0.6;
+
+    private static final double EARLIER = 0.2;
+    private static final double DOT = 0.6;
+
+    private final Scale scale;
+    private final OnPaper paper;
+    private final List<ViewFace> fills;
+    private final List<DrawnLine> lines;
+    private final List<Body> bodies;
+    private final List<LetterPlaces.Place> letters;
+    private final Rectangle2D box;
+
+    private BuildPicture(List<Body> bodies, View view, double maxWidth, double maxHeight) {
+        this.bodies = List.copyOf(bodies);
+        Projection projection = new Projection(bodies, view);
+        fills = Fills.inOrder(projection);
+        lines = HiddenLines.seen(projection);
+        boolean lettered = bodies.stream().anyMatch(b -> !b.letter().isEmpty());
+        double margin = lettered ? LETTER_MARGIN : LINE_MARGIN;
+        double wide = projection.maxX() - projection.minX();
+        double high = projection.maxY() - projection.minY();
+        scale = Scale.fitting(
+                Length.ofMillimetres(wide), Length.ofMillimetres(high), maxWidth - 2 * margin, maxHeight - 2 * margin);
+        double most = lettered ? WHITE_AROUND : LINE_MARGIN;
+        double paperWide =
+                Math.max(wide / scale.times() + 2 * margin, Math.min(maxWidth, wide / scale.times() + 2 * most));
+        double paperHigh =
+                Math.max(high / scale.times() + 2 * margin, Math.min(maxHeight, high / scale.times() + 2 * most));
+        double left = (paperWide - wide / scale.times()) / 2;
+        double top = (paperHigh - high / scale.times()) / 2;
+        paper = new OnPaper(
+                scale.times(), left - projection.minX() / scale.times(), top + projection.maxY() / scale.times());
+        letters = lettered ? placed(paperWide, paperHigh) : List.of();
+        box = used(Ink.box(left, top, wide / scale.times(), high / scale.times()));
+    }
+
+    /** The pieces where they are drawn, at the largest standard scale at which picture and letters fit. */
+    public static BuildPicture of(List<Shown> shown, View view, double maxWidth, double maxHeight) {
+        return ofBodies(shown.stream().map(Body::of).toList(), view, maxWidth, maxHeight);
+    }
+
+    static BuildPicture ofBodies(List<Body> bodies, View view, double maxWidth, double maxHeight) {
+        if (bodies.isEmpty()) {
+            throw new IllegalArgumentException("A picture of no pieces: there should be one at least.");
+        }
+        return new BuildPicture(bodies, view, maxWidth, maxHeight);
+    }
+
+    private List<LetterPlaces.Place> placed(double paperWide, double paperHigh) {
+        FaceMask mask = new FaceMask(fills, paper, paperWide, paperHigh);
+        String[] of = new String[fills.size() + 1];
+        of[0] = "";
+        for (int i = 0; i < fills.size(); i++) {
+            of[i + 1] = bodies.get(fills.get(i).body()).letter();
+        }
+        return LetterPlaces.of(mask, of);
+    }
+
+    private Rectangle2D used(Rectangle2D picture) {
+        Rectangle2D used = Ink.box(
+                picture.getX() - LINE_MARGIN,
+                picture.getY() - LINE_MARGIN,
+                picture.getWidth() + 2 * LINE_MARGIN,
+                picture.getHeight() + 2 * LINE_MARGIN);
+        for (LetterPlaces.Place place : letters) {
+            used.add(Ink.box(place.x() - Signs.LETTER / 2, place.y() - Signs.LETTER / 2, Signs.LETTER, Signs.LETTER));
+        }
+        return used;
+    }
+
+    public Scale scale() {
+        return scale;
+    }
+
+    /** On paper, in millimetres. */
+    public double width() {
+        return box.getWidth();
+    }
+
+    /** On paper, in millimetres. */
+    public double height() {
+        return box.getHeight();
+    }
+
+    /** Letters of parts of which nothing can be seen; say them in the caption. */
+    public Set<String> notPointedAt() {
+        Set<String> missing = bodies.stream()
+                .map(Body::letter)
+                .filter(letter -> !letter.isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
+        letters.forEach(place -> missing.remove(place.letter()));
+        return new LinkedHashSet<>(missing);
+    }
+
+    /** Where letters stand and point, in millimetres from the upper left corner of the picture. */
+    List<LetterPlaces.Place> letters() {
+        List<LetterPlaces.Place> moved = new ArrayList<>();
+        for (LetterPlaces.Place p : letters) {
+            moved.add(new LetterPlaces.Place(
+                    p.letter(), p.x() - box.getX(), p.y() - box.getY(), p.dotX() - box.getX(), p.dotY() - box.getY()));
+        }
+        return moved;
+    }
+
+    /** Paints the picture from its upper left corner. */
+    public void paint(Ink ink, double x, double y) {
+        ink.within(x - box.getX(), y - box.getY(), 1, () -> {
+            fills.forEach(face -> fill(ink, face));
+            lines.stream().filter(l -> l.state() != Shown.State.NEW).forEach(l -> stroke(ink, l));
+            lines.stream().filter(l -> l.state() == Shown.State.NEW).forEach(l -> stroke(ink, l));
+            letters.forEach(place -> leader(ink, place));
+            letters.forEach(place -> Signs.letter(ink, place.letter(), place.x(), place.y()));
+        });
+    }
+
+    private void fill(Ink ink, ViewFace face) {
+        Body body = bodies.get(face.body());
+        if (!body.glass()) {
+            ink.fill(face.path(paper), body.state() == Shown.State.EARLIER ? Ink.WHITE : tint(face.normal()));
+        }
+    }
+
+    /** What looks up is white, what looks to the side is the darker tint, the front the lighter one. */
+    private static Color tint(Vector normal) {
+        if (Math.abs(normal.z()) > 0.5) {
+            return Ink.WHITE;
+        }
+        return Math.abs(normal.x()) > Math.abs(normal.y()) ? Ink.FAR : Ink.TINT;
+    }
+
+    private void stroke(Ink ink, DrawnLine line) {
+        ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, width(line.state()));
+    }
+
+    /** Wide lines a board's thickness apart fill up at small scales. */
+    private double width(Shown.State state) {
+        return switch (state) {
+            case NEW -> scale.times() >= 16 ? Ink.WIDE : NEW;
+            case EARLIER -> EARLIER;
+            case PLAIN -> scale.times() >= 16 ? Ink.NARROW : scale.times() >= 8 ? Ink.MIDDLE : Ink.WIDE;
+        };
+    }
+
+    private static void leader(Ink ink, LetterPlaces.Place place) {
+        ink.line(place.dotX(), place.dotY(), place.x(), place.y(), Ink.NARROW);
+        ink.fill(Ink.circle(place.dotX(), place.dotY(), DOT), Ink.BLACK);
+    }
+}
