@@ -35,24 +35,29 @@ final class Bodies {
     private final Map<Piece, PlacedSolid> solids = new LinkedHashMap<>();
     private final Map<Glazing, PlacedSolid> panes = new LinkedHashMap<>();
 
-    Bodies(Sketch sketch, Sizing sizing, Assembly assembly) {
+    Bodies(Sketch sketch, Sizing sizing, Assembly assembly, Problems problems) {
         this.sketch = sketch;
         this.sizing = sizing;
         this.assembly = assembly;
         for (List<Piece> build : assembly.builds()) {
             Box hull = Assembly.hull(build);
             for (Piece piece : build) {
-                sizing.of(piece.part())
-                        .ifPresent(part ->
-                                solids.put(piece, piece.sloping().orElseGet(() -> square(part, piece, hull))));
+                SizedPart part = sizing.of(piece.part()).orElseThrow();
+                problems.trying(part.said().origin(), () -> piece.sloping().orElseGet(() -> square(part, piece, hull)))
+                        .ifPresent(solid -> solids.put(piece, solid));
             }
         }
         sketch.all(Glazing.class).forEach(glazing -> pane(glazing).ifPresent(pane -> panes.put(glazing, pane)));
     }
 
-    /** The solid of a piece. */
+    /** The solid of a piece that has one. */
     PlacedSolid of(Piece piece) {
         return solids.get(piece);
+    }
+
+    /** Whether a piece has a solid: its shape made sense. */
+    boolean has(Piece piece) {
+        return solids.containsKey(piece);
     }
 
     /** How two pieces are to each other. */
@@ -211,7 +216,7 @@ final class Bodies {
         Optional<SizedPart> pane = sizing.of(glazing.pane());
         Optional<Trait.FitsOpening> fits = pane.flatMap(p -> p.said().trait(Trait.FitsOpening.class));
         List<Piece> into = glazing.into().map(assembly::of).orElse(List.of());
-        if (fits.isEmpty() || into.isEmpty()) {
+        if (fits.isEmpty() || into.isEmpty() || !has(into.get(0))) {
             return Optional.empty();
         }
         PlacedSolid frame = of(into.get(0));

@@ -69,6 +69,11 @@ final class Joining {
         List<PlannedJoint.Touch> touches = new ArrayList<>();
         for (Piece through : assembly.of(from)) {
             for (Piece into : assembly.of(to)) {
+                if (!bodies.has(through) || !bodies.has(into)) {
+                    throw new Unplannable(
+                            joint.origin(),
+                            "“%s” or “%s” has no shape that makes sense yet.".formatted(name(from), name(to)));
+                }
                 for (Touch place : bodies.touching(through, into).touches()) {
                     touches.add(new PlannedJoint.Touch(
                             through,

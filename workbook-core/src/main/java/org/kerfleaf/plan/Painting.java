@@ -115,7 +115,7 @@ final class Painting {
     }
 
     private boolean isFixed(Piece piece) {
-        return !isHung(sketch, piece);
+        return bodies.has(piece) && !isHung(sketch, piece);
     }
 
     /** Doors hang over an opening and are painted by name: only what is fixed is one body with an inside and an outside. */
@@ -173,7 +173,8 @@ final class Painting {
                     .toList();
             if (there.size() > 1) {
                 pieces += there.size();
-                sum = sum.plus(java.util.Optional.ofNullable(new SolidSeams(finished).inside(there)).orElse(Length.ZERO));
+                sum = sum.plus(java.util.Optional.ofNullable(new SolidSeams(finished).inside(there))
+                        .orElse(Length.ZERO));
             }
         }
         return Figure.of(

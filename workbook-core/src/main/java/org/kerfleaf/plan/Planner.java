@@ -73,7 +73,7 @@ public final class Planner {
         List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
         List<SizedPart> sized =
                 parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
-        Bodies bodies = new Bodies(sketch, sizing, assembly);
+        Bodies bodies = new Bodies(sketch, sizing, assembly, problems);
         List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);

@@ -138,10 +138,9 @@ final class Cabinet {
                 .past(GABLES, overhang)
                 .meetsTwin(RIDGE)
                 .pair());
-        Part rake =
-                keep(board("Rake trim", trim).along(roof.rake()).mitredAtRidge().times(4));
-        keep(board("Eave trim", trim).along(roof.eave()).coversEndsOf(rake).times(2));
-        keep(board("Ridge cap", angle).along(roof.ridge()).coversEndsOf(rake));
+        Part rake = keep(board("Rake trim", trim).along(roof.rake()).mitredAtRidge());
+        Part eave = keep(board("Eave trim", trim).along(roof.eave()).coversEndsOf(rake));
+        Part cap = keep(board("Ridge cap", angle).along(roof.ridge()).coversEndsOf(rake));
         Part door = keep(panel("Door", ply)
                 .laps(front.opening("doorway"), "1 in")
                 .opening("window", frame("2 1/2 in"))
@@ -170,7 +169,15 @@ final class Cabinet {
         keep(seal(insideSeams()).with(sealer, bead("1/4 in")));
         keep(coat(insideFaces()).with(primer).with(colour, times(2)));
         step(6);
-        keep(coat(outsideFaces(), facesOf(roof), facesOf(door)).with(primer).with(colour, times(2)));
+        var roofs = keep(place(roof).restsOn(frontIn, backIn, sidesIn).centredFrontToBack());
+        keep(fasten(roofs).to(frontIn, backIn, sidesIn).glued(glue).screwed(screws, every("5 in")));
+        var rakes = keep(place(rake).along(roofs));
+        var eavesIn = keep(place(eave).along(roofs));
+        keep(fasten(rakes, eavesIn)
+                .to(roofs)
+                .nailed(finishNail("1 1/2 in").stainless().box(50).costs("5.80"), every("6 in")));
+        keep(place(cap).over(roofs));
+        keep(coat(outsideFaces(), facesOf(door)).with(primer).with(colour, times(2)));
         step(7);
         var doorIn = keep(place(door).inFrontOf(frontIn).over("doorway"));
         keep(glaze(pane)

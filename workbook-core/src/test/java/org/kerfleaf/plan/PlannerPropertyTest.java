@@ -144,7 +144,9 @@ class PlannerPropertyTest {
                     + 2 * 2 * fewest(8)
                     + 2 * fewest(c.w)
                     + fewest(c.w)
-                    + 2 * fewest(tall);
+                    + 2 * fewest(tall)
+                    + 4 * fewest(Math.hypot(c.half(), c.half() * c.pitch()))
+                    + 2 * fewest(c.d);
             assertThat(plan(c).hardware().get(0).need().value()).isEqualTo(screws);
         });
     }
@@ -168,12 +170,14 @@ class PlannerPropertyTest {
             double inside = c.w * c.d
                     - weeps
                     + 2 * (c.d * tall - 2 * 8 * c.t)
-                    + (c.gable() - vents - c.w * c.t - 2 * tall * c.t - 2 * c.w * c.t)
-                    + (c.gable() - doorway - c.w * c.t - 2 * tall * c.t)
+                    + (c.gable() - vents - c.w * c.t - (c.e + tall) * c.t - 2 * c.w * c.t)
+                    + (c.gable() - doorway - c.w * c.t - (c.e + tall) * c.t)
                     + 2 * 2 * c.w * 8;
             // A side stands on no floor edge inside: the floor's ends touch its inside face.
             inside -= 2 * c.d * c.t;
             double roofDeep = c.d + 2 * c.t + 2 * c.past;
+            // The cap's two legs of 2 in lie on the roof's upper faces; its under sides count as inside and come too
+            // late.
             double door = (c.doorW + 2) * (c.doorH + 2) - (c.doorW - 3) * (c.doorH - 3);
             double outside = c.w * c.d
                     - weeps
@@ -182,7 +186,7 @@ class PlannerPropertyTest {
                     - vents
                     + c.gable()
                     - doorway
-                    + 2 * roofDeep * (c.roofUpper() + c.roofUnder())
+                    + 2 * roofDeep * (c.roofUpper() - 2)
                     + 2 * door;
             Plan plan = plan(c);
             FinishLine primer = plan.finish().stream()
