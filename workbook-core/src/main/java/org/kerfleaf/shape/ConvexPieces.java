@@ -45,7 +45,7 @@ final class ConvexPieces {
                         .forEach(p -> divided.add(new Region(p, region.low(), region.high())));
                 double low = inside ? region.low() : Math.max(region.low(), floor);
                 double high = inside ? Math.min(region.high(), floor) : region.high();
-                if (high > low) {
+                if (high - low > Section.NOTHING) {
                     Flat.shared(region.polygon(), pocket).forEach(p -> divided.add(new Region(p, low, high)));
                 }
             }
@@ -59,7 +59,13 @@ final class ConvexPieces {
             return List.of(polygon);
         }
         Geometry triangles = PolygonTriangulator.triangulate(polygon);
-        return Flat.pieces(triangles);
+        List<Polygon> found = new ArrayList<>();
+        for (int i = 0; i < triangles.getNumGeometries(); i++) {
+            if (triangles.getGeometryN(i).getArea() > 0) {
+                found.add((Polygon) triangles.getGeometryN(i));
+            }
+        }
+        return found;
     }
 
     private static ConvexPiece prism(Polygon polygon, double low, double high) {
