@@ -1,6 +1,7 @@
 package org.kerfleaf.shape;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.kerfleaf.measure.Volume;
 
 /** A piece of a part where it stands in the build: x to the right, y to the back, z up, standing before the door. */
@@ -11,6 +12,7 @@ public final class PlacedSolid {
     private final Pose pose;
     // Worked out when first asked for; two threads may both do it, with the same result.
     private volatile List<Face> faces;
+    private volatile List<Vector> corners;
     private volatile Bounds bounds;
 
     /**
@@ -70,6 +72,21 @@ public final class PlacedSolid {
         return found;
     }
 
+    /** Its corners in the build, each once. */
+    public List<Vector> corners() {
+        List<Vector> found = corners;
+        if (found == null) {
+            found = solid.corners().stream().map(pose::toWorld).toList();
+            corners = found;
+        }
+        return found;
+    }
+
+    /** The faces that have all of the solid behind them, in the build. */
+    List<Face> hullFaces() {
+        return IntStream.of(solid.hullFaces()).mapToObj(faces()::get).toList();
+    }
+
     public Volume volume() {
         return solid.volume();
     }
@@ -87,11 +104,9 @@ public final class PlacedSolid {
     public Reach project(Vector direction) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (Face face : faces()) {
-            for (Vector corner : face.corners()) {
-                least = Math.min(least, corner.dot(direction));
-                most = Math.max(most, corner.dot(direction));
-            }
+        for (Vector corner : corners()) {
+            least = Math.min(least, corner.dot(direction));
+            most = Math.max(most, corner.dot(direction));
         }
         return new Reach(least, most);
     }
@@ -101,11 +116,12 @@ public final class PlacedSolid {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof PlacedSolid that
-                && part.equals(that.part)
-                && piece == that.piece
-                && solid.equals(that.solid)
-                && pose.equals(that.pose);
+        return this == other
+                || other instanceof PlacedSolid that
+                        && piece == that.piece
+                        && part.equals(that.part)
+                        && pose.equals(that.pose)
+                        && solid.equals(that.solid);
     }
 
     @Override

@@ -13,6 +13,9 @@ final class Section {
     /** How far a chord may lie from its arc, in millimetres: at a scale of 1:2 no pen shows it. */
     static final double SAGITTA = 0.1;
 
+    /** Wood thinner than this is rounding: half a nanometre. */
+    static final double NOTHING = 5e-7;
+
     private final double thickness;
     private final List<Pocket> pockets;
 

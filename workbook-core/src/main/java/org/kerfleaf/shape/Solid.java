@@ -26,6 +26,8 @@ public final class Solid {
     private volatile Section section;
     private volatile List<Face> faces;
     private volatile SolidMeasure measure;
+    private volatile Hull hull;
+    private volatile List<ConvexPiece> pieces;
 
     private Solid(Outline outline, Length thickness, List<Cut> cuts, List<Pocket> pockets) {
         this.outline = outline;
@@ -212,6 +214,35 @@ public final class Solid {
         return measure().unclosed();
     }
 
+    /** The corners of all faces, each once. */
+    public List<Vector> corners() {
+        return hull().corners();
+    }
+
+    /** Which faces have all of the solid behind them, by their place in {@link #faces()}. */
+    int[] hullFaces() {
+        return hull().faces();
+    }
+
+    private Hull hull() {
+        Hull found = hull;
+        if (found == null) {
+            found = Hull.of(faces());
+            hull = found;
+        }
+        return found;
+    }
+
+    /** The solid as convex pieces in its own frame, side by side. */
+    List<ConvexPiece> pieces() {
+        List<ConvexPiece> found = pieces;
+        if (found == null) {
+            found = ConvexPieces.of(this, section());
+            pieces = found;
+        }
+        return found;
+    }
+
     Section section() {
         Section found = section;
         if (found == null) {
@@ -232,11 +263,12 @@ public final class Solid {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Solid that
-                && outline.equals(that.outline)
-                && thickness.equals(that.thickness)
-                && cuts.equals(that.cuts)
-                && pockets.equals(that.pockets);
+        return this == other
+                || other instanceof Solid that
+                        && thickness.equals(that.thickness)
+                        && outline.equals(that.outline)
+                        && cuts.equals(that.cuts)
+                        && pockets.equals(that.pockets);
     }
 
     @Override

@@ -77,7 +77,7 @@ final class SolidFaces {
             double deeper = section.depth(other) - section.depth(index);
             return deeper > 0 || deeper == 0 && other < index;
         }
-        return section.depth(other) + section.depth(index) >= thickness;
+        return section.depth(other) + section.depth(index) > thickness - Section.NOTHING;
     }
 
     private List<Polygon> atHeight(List<Polygon> polygons, double w) {
