@@ -4,16 +4,13 @@ import static org.kerfleaf.reason.Given.given;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
-import org.kerfleaf.shape.Face;
+import org.kerfleaf.shape.OpenFaces;
 import org.kerfleaf.shape.PlacedSolid;
-import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.SolidSeams;
-import org.kerfleaf.shape.Touching;
 import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
@@ -24,9 +21,8 @@ import org.kerfleaf.sketch.Where;
 /**
  * Measures what is painted and what is caulked.
  *
- * <p>Counted are the two wide faces of panels, openings and holes taken out; edges are not. A wide face is outside if no
- * other piece of its build lies beyond it, and inside otherwise. What another piece of the build touches is hidden and
- * taken off. What is put together in a later step is not there yet.
+ * <p>Counted are the two wide faces of panels, openings and holes taken out; edges are not. What another piece of the build
+ * covers is taken off; what is put together in a later step is not there yet. Inside is what the finished build closes in.
  */
 final class Painting {
     private final Sketch sketch;
@@ -49,8 +45,8 @@ final class Painting {
         List<String> words = new ArrayList<>();
         for (Coat.Faces faces : coat.faces()) {
             Area area = switch (faces.which()) {
-                case INSIDE -> faces(coat, Side.INSIDE);
-                case OUTSIDE -> faces(coat, Side.OUTSIDE);
+                case INSIDE -> faces(coat, true);
+                case OUTSIDE -> faces(coat, false);
                 case BOTH_OF -> bothFaces(coat, faces.part().orElseThrow());
                 case ENDS_OF -> bothEnds(coat, faces.part().orElseThrow());
             };
@@ -92,21 +88,25 @@ final class Painting {
                 .sum();
     }
 
-    private Area faces(Coat coat, Side side) {
+    private Area faces(Coat coat, boolean inside) {
         Area sum = Area.ZERO;
         for (List<Piece> build : assembly.builds()) {
-            List<Piece> there = build.stream()
-                    .filter(p -> isThere(p, coat.origin()))
-                    .filter(this::isFixed)
-                    .toList();
+            List<Piece> fixed = build.stream().filter(this::isFixed).toList();
+            List<Piece> there =
+                    fixed.stream().filter(p -> isThere(p, coat.origin())).toList();
+            OpenFaces open = new OpenFaces(solids(fixed), solids(there));
             for (Piece piece : there) {
-                Optional<SizedPart> part = sizing.of(piece.part());
-                if (part.isPresent() && part.get().said().kind() == PartKind.PANEL) {
-                    sum = sum.plus(faces(piece, panels(there), touching(there), side));
-                }
+                boolean panel = sizing.of(piece.part())
+                        .filter(s -> s.said().kind() == PartKind.PANEL)
+                        .isPresent();
+                sum = panel ? sum.plus(open.of(bodies.of(piece), inside)) : sum;
             }
         }
         return sum;
+    }
+
+    private List<PlacedSolid> solids(List<Piece> pieces) {
+        return pieces.stream().map(bodies::of).toList();
     }
 
     /** Whether a piece is put in place in this step or an earlier one. */
@@ -123,40 +123,6 @@ final class Painting {
         return sketch.placing(piece.placing()).stream()
                 .flatMap(p -> p.where().stream())
                 .anyMatch(w -> w instanceof Where.Over);
-    }
-
-    private List<Piece> panels(List<Piece> pieces) {
-        return pieces.stream()
-                .filter(p -> sizing.of(p.part())
-                        .filter(s -> s.said().kind() == PartKind.PANEL)
-                        .isPresent())
-                .toList();
-    }
-
-    private List<Touching> touching(List<Piece> pieces) {
-        return Touching.all(pieces.stream().map(bodies::of).toList());
-    }
-
-    private Area faces(Piece piece, List<Piece> panels, List<Touching> touching, Side wanted) {
-        PlacedSolid solid = bodies.of(piece);
-        Area sum = Area.ZERO;
-        for (SheetSide sheetSide : SheetSide.values()) {
-            Face face = solid.face(sheetSide.name());
-            Side side = isOutside(face, piece, panels) ? Side.OUTSIDE : Side.INSIDE;
-            if (side == wanted) {
-                Area whole = solid.solid().area(sheetSide.name());
-                sum = sum.plus(whole).minus(Touching.hidden(solid, sheetSide.name(), touching));
-            }
-        }
-        return sum;
-    }
-
-    /** Outside if no other panel of the build lies beyond the face. */
-    private boolean isOutside(Face face, Piece piece, List<Piece> panels) {
-        double plane = face.frame().origin().dot(face.normal()) + Touching.TOLERANCE.inMillimetres();
-        return panels.stream()
-                .filter(other -> !other.equals(piece))
-                .noneMatch(other -> bodies.of(other).project(face.normal()).most() > plane);
     }
 
     /** The inside seams of everything put together before, looked at in the finished build. */

@@ -187,6 +187,7 @@ class PlannerPropertyTest {
                     + c.gable()
                     - doorway
                     + 2 * roofDeep * (c.roofUpper() - 2)
+                    + 2 * (roofDeep * c.roofUnder() - (c.d + 2 * c.t) * Math.hypot(c.half(), c.half() * c.pitch()))
                     + 2 * door;
             Plan plan = plan(c);
             FinishLine primer = plan.finish().stream()

@@ -32,18 +32,25 @@ class SolidSecondWayTest {
         Length wide = Draw.length(random, Length.ofMillimetres(100), Length.ofMillimetres(900));
         Length high = Draw.length(random, Length.ofMillimetres(100), Length.ofMillimetres(600));
         Length thick = Draw.length(random, Length.ofMillimetres(6), Length.ofMillimetres(60));
-        Outline outline = random.nextInt(4) == 0
-                ? Outline.trapezoid(wide, high, high.half())
-                : Outline.rectangle(wide, high);
+        Outline outline =
+                random.nextInt(4) == 0 ? Outline.trapezoid(wide, high, high.half()) : Outline.rectangle(wide, high);
         if (random.nextBoolean()) {
-            outline = outline.opening("window", box(size(random, wide, 2, 3), size(random, wide, 4, 7),
-                    size(random, high, 1, 1), size(random, high, 2, 3)));
+            outline = outline.opening(
+                    "window",
+                    box(
+                            size(random, wide, 2, 3),
+                            size(random, wide, 4, 7),
+                            size(random, high, 1, 1),
+                            size(random, high, 2, 3)));
         }
         Solid solid = Solid.of(outline, thick);
         for (int i = random.nextInt(3); i > 0; i--) {
             SheetSide side = Draw.oneOf(random, SheetSide.values());
-            Outline shape = box(size(random, wide, 0, 4), size(random, wide, 5, 10),
-                    size(random, high, 0, 2), size(random, high, 3, 10));
+            Outline shape = box(
+                    size(random, wide, 0, 4),
+                    size(random, wide, 5, 10),
+                    size(random, high, 0, 2),
+                    size(random, high, 3, 10));
             solid = solid.pocket("pocket " + i, shape, size(random, thick, 1, 8), side);
         }
         for (String edge : List.of("BOTTOM", "RIGHT", "TOP", "LEFT")) {
@@ -65,7 +72,12 @@ class SolidSecondWayTest {
         for (OutlineEdge edge : ring.edges()) {
             double out = edge.leaves() - StrictMath.PI / 2;
             planes.add(new double[] {
-                StrictMath.cos(out), StrictMath.sin(out), 0, edge.from().x(), edge.from().y(), 0
+                StrictMath.cos(out),
+                StrictMath.sin(out),
+                0,
+                edge.from().x(),
+                edge.from().y(),
+                0
             });
         }
         planes.add(new double[] {0, 0, -1, 0, 0, low});
@@ -93,7 +105,8 @@ class SolidSecondWayTest {
             tree.difference(prism(pocket.shape(), inside ? t - depth : -1, inside ? t + 1 : depth));
         }
         for (Cut cut : solid.cuts()) {
-            Vector3D normal = Vector3D.of(cut.normal().x(), cut.normal().y(), cut.normal().z());
+            Vector3D normal =
+                    Vector3D.of(cut.normal().x(), cut.normal().y(), cut.normal().z());
             keep(tree, normal, normal.multiply(cut.offset()));
         }
         return tree;
@@ -108,28 +121,38 @@ class SolidSecondWayTest {
             assertThat(solid.unclosed()).isLessThan(SKIN);
             Vector3D middle = tree.getCentroid();
             Vector ours = solid.centroid();
-            assertThat(ours.minus(new Vector(middle.getX(), middle.getY(), middle.getZ())).length())
+            assertThat(ours.minus(new Vector(middle.getX(), middle.getY(), middle.getZ()))
+                            .length())
                     .isLessThan(1e-6);
         });
     }
 
     @Test
     void pieces_randomBoards_addUpToTheVolume() {
-        forAll(42, 3000, SolidSecondWayTest::board, solid -> assertThat(solid.pieces().stream()
-                        .mapToDouble(ConvexPiece::volume)
-                        .sum())
-                .isEqualTo(solid.volume().cubicMillimetres(), within(SKIN)));
+        forAll(
+                42,
+                3000,
+                SolidSecondWayTest::board,
+                solid -> assertThat(solid.pieces().stream()
+                                .mapToDouble(ConvexPiece::volume)
+                                .sum())
+                        .isEqualTo(solid.volume().cubicMillimetres(), within(SKIN)));
     }
 
     @Test
     void mirrored_randomBoards_sameVolumeAndSurface() {
         forAll(43, 300, SolidSecondWayTest::board, solid -> {
             Solid other = solid.mirrored();
-            assertThat(other.volume().cubicMillimetres()).isEqualTo(solid.volume().cubicMillimetres(), within(SKIN));
-            assertThat(other.surface().squareMillimetres()).isEqualTo(solid.surface().squareMillimetres(), within(SKIN));
+            assertThat(other.volume().cubicMillimetres())
+                    .isEqualTo(solid.volume().cubicMillimetres(), within(SKIN));
+            assertThat(other.surface().squareMillimetres())
+                    .isEqualTo(solid.surface().squareMillimetres(), within(SKIN));
             assertThat(other.faces().stream().map(Face::name).distinct().sorted())
-                    .containsExactlyElementsOf(
-                            solid.faces().stream().map(Face::name).distinct().sorted().toList());
+                    .containsExactlyElementsOf(solid.faces().stream()
+                            .map(Face::name)
+                            .distinct()
+                            .sorted()
+                            .toList());
         });
     }
 
@@ -137,13 +160,15 @@ class SolidSecondWayTest {
     void holds_randomPoints_sameAsTheTree() {
         forAll(44, 100, SolidSecondWayTest::board, solid -> {
             RegionBSPTree3D tree = tree(solid);
-            RandomGenerator random = org.kerfleaf.testing.Property.seeded(solid.thickness().nanometres());
+            RandomGenerator random =
+                    org.kerfleaf.testing.Property.seeded(solid.thickness().nanometres());
             Bounds box = Bounds.of(solid.corners());
             for (int i = 0; i < 50; i++) {
-                Vector p = box.low().plus(new Vector(
-                        random.nextDouble() * box.sizes().x(),
-                        random.nextDouble() * box.sizes().y(),
-                        random.nextDouble() * box.sizes().z()));
+                Vector p = box.low()
+                        .plus(new Vector(
+                                random.nextDouble() * box.sizes().x(),
+                                random.nextDouble() * box.sizes().y(),
+                                random.nextDouble() * box.sizes().z()));
                 assertThat(solid.holds(p)).as("%s", p).isEqualTo(tree.contains(Vector3D.of(p.x(), p.y(), p.z())));
             }
         });
@@ -167,9 +192,18 @@ class SolidSecondWayTest {
 
     private static org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D matrix(Pose p) {
         return org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D.of(
-                p.u().x(), p.v().x(), p.w().x(), p.origin().x(),
-                p.u().y(), p.v().y(), p.w().y(), p.origin().y(),
-                p.u().z(), p.v().z(), p.w().z(), p.origin().z());
+                p.u().x(),
+                p.v().x(),
+                p.w().x(),
+                p.origin().x(),
+                p.u().y(),
+                p.v().y(),
+                p.w().y(),
+                p.origin().y(),
+                p.u().z(),
+                p.v().z(),
+                p.w().z(),
+                p.origin().z());
     }
 
     /** Two boards, the second turned anyhow, their middles within 100 mm. */
