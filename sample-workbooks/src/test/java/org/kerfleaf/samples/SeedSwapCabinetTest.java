@@ -18,10 +18,15 @@ import org.kerfleaf.joint.HardwareLine;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.shape.Bounds;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Touching;
+import org.kerfleaf.shape.Vector;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.workbook.Prose;
 
@@ -159,19 +164,67 @@ class SeedSwapCabinetTest {
     }
 
     @Test
-    void screws_beforeTheRoof_are58() {
+    void screws_beforeTheRoof_are58_andTheRoofTakes22() {
         HardwareLine screws = plan.hardware().stream()
                 .filter(h -> h.what().contains("No. 6"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(screws.need().value()).isEqualTo(58);
         assertThat(screws.uses())
                 .containsExactly(
                         "Back to Floor: 5",
                         "Side to Floor: 6",
                         "Back to Side: 12",
                         "Side, Back to Shelf: 18",
-                        "Front to Floor, Side: 17");
+                        "Front to Floor, Side: 17",
+                        // Four slopes of 13.53 in take 4 each, two side tops of 11 in 3 each.
+                        "Roof to Front, Back, Side: 22");
+        assertThat(screws.need().value()).isEqualTo(58 + 22);
+    }
+
+    /** Contacts reworked by hand and found by a prototype on solids, in square inches. */
+    @ParameterizedTest
+    @CsvSource({
+        "Floor, Back, 15.8125",
+        "Side, Roof, 9.12935",
+        "Front, Roof, 9.72587",
+        "Roof, Roof, 13.64216",
+        "Seat, Post, 12.25"
+    })
+    void contact_area_isAsWorkedOutByHand(String one, String other, double area) {
+        List<PlacedSolid> solids = plan.placed().stream().map(PlacedPart::solid).toList();
+        assertThat(Touching.all(solids))
+                .filteredOn(t -> t.a().part().equals(one) && t.b().part().equals(other)
+                        || t.a().part().equals(other) && t.b().part().equals(one))
+                .filteredOn(t -> !t.touches().isEmpty())
+                .isNotEmpty()
+                .allSatisfy(t -> assertThat(t.area().inSquareInches()).isCloseTo(area, within(0.6e-5)));
+    }
+
+    @Test
+    void roof_onItsGables_dropsTheOverhangsSineAndTopsOutOverThePeak() {
+        double wallTop = box("Side").high().z() / 25.4 - 0.71875 * Math.tan(Math.PI / 6);
+        assertThat(box("Roof").high().z() / 25.4 - box("Floor").low().z() / 25.4)
+                .isCloseTo(31.59576, FIVE_DECIMALS);
+        // The eave's under edge, 2 in down the slope from the wall's top outer edge, lies 1 in below it.
+        PlacedSolid roof = solid("Roof");
+        double eave = roof.face("OUTSIDE").corners().stream()
+                        .mapToDouble(Vector::z)
+                        .min()
+                        .orElseThrow()
+                / 25.4;
+        assertThat(wallTop - eave).isCloseTo(1.0, FIVE_DECIMALS);
+    }
+
+    private static PlacedSolid solid(String part) {
+        return plan.placed().stream()
+                .map(PlacedPart::solid)
+                .filter(s -> s.part().equals(part))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Bounds box(String part) {
+        return solid(part).bounds();
     }
 
     @Test
@@ -253,8 +306,8 @@ class SeedSwapCabinetTest {
         assertThat(plan.parts())
                 .extracting(p -> p.letter() + " " + p.name())
                 .startsWith(
-                        "A Floor", "B Back", "C Side", "D Shelf", "E Front", "F Door", "G Pane", "H Post", "J Arm",
-                        "K Seat");
+                        "A Floor", "B Back", "C Side", "D Shelf", "E Front", "F Roof", "G Rake trim", "H Eave trim",
+                        "J Ridge cap", "K Door");
     }
 
     /**

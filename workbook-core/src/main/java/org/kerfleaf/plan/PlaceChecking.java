@@ -26,7 +26,8 @@ final class PlaceChecking {
         List<Check> checks = new ArrayList<>();
         for (List<Piece> build : planned.assembly().builds()) {
             List<Piece> fixed = build.stream()
-                    .filter(p -> p.sloping().isEmpty() && !Painting.isHung(planned.sketch(), p))
+                    .filter(p ->
+                            planned.bodies().has(p) && p.sloping().isEmpty() && !Painting.isHung(planned.sketch(), p))
                     .toList();
             if (fixed.size() > 1) {
                 for (Axis axis : Axis.values()) {
@@ -76,16 +77,12 @@ final class PlaceChecking {
                 Reason.GEOMETRY));
     }
 
-    private static List<Piece> follow(List<Piece> chain, List<Piece> build, Axis axis) {
+    private List<Piece> follow(List<Piece> chain, List<Piece> build, Axis axis) {
         Piece last = chain.get(chain.size() - 1);
         List<Piece> best = chain;
         for (Piece next : build) {
             boolean onward = next.box().low(axis).equals(last.box().high(axis));
-            if (onward
-                    && last.box()
-                            .contact(next.box())
-                            .filter(c -> c.axis() == axis)
-                            .isPresent()) {
+            if (onward && !planned.bodies().touching(last, next).touches().isEmpty()) {
                 List<Piece> longer = new ArrayList<>(chain);
                 longer.add(next);
                 best = better(best, follow(longer, build, axis), axis);

@@ -1,13 +1,9 @@
 package org.kerfleaf.shape;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import org.kerfleaf.measure.Length;
-import org.kerfleaf.measure.MeasureStyle;
 
 /**
  * A box that stands square in the frame.
@@ -79,55 +75,5 @@ public record Box(Map<Axis, Length> low, Map<Axis, Length> extent) {
             thinnest = extent(axis).isShorterThan(extent(thinnest)) ? axis : thinnest;
         }
         return thinnest;
-    }
-
-    /** How much the two share along an axis; negative is the gap between them. */
-    public Length overlap(Box other, Axis axis) {
-        return high(axis).min(other.high(axis)).minus(low(axis).max(other.low(axis)));
-    }
-
-    /** The space both are in, if there is any. */
-    public Optional<Box> clash(Box other) {
-        Map<Axis, Length> from = new EnumMap<>(Axis.class);
-        Map<Axis, Length> size = new EnumMap<>(Axis.class);
-        for (Axis axis : Axis.values()) {
-            Length shared = overlap(other, axis);
-            if (!shared.isPositive()) {
-                return Optional.empty();
-            }
-            from.put(axis, low(axis).max(other.low(axis)));
-            size.put(axis, shared);
-        }
-        return Optional.of(new Box(from, size));
-    }
-
-    /** The face on which the two touch, if they do over an area. */
-    public Optional<Contact> contact(Box other) {
-        for (Axis axis : Axis.values()) {
-            Contact face = new Contact(axis, high(axis).equals(other.low(axis)), this, other);
-            if (overlap(other, axis).isZero() && face.across().isPositive()) {
-                return Optional.of(face);
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Its three sizes: {@code 1/4 × 7 1/4 × 18 7/8 in}. */
-    public String size(MeasureStyle style) {
-        String sizes = Arrays.stream(Axis.values())
-                .map(axis -> extent(axis).read(style).text())
-                .collect(Collectors.joining(" × "));
-        return sizes + " " + style.unit().symbol();
-    }
-
-    /** Whether a point is inside, not on a face. */
-    boolean holds(Map<Axis, Length> point) {
-        for (Axis axis : Axis.values()) {
-            Length at = point.get(axis);
-            if (!at.isLongerThan(low(axis)) || !at.isShorterThan(high(axis))) {
-                return false;
-            }
-        }
-        return true;
     }
 }
