@@ -1,9 +1,12 @@
 package org.kerfleaf.export.drawing;
 
+import java.awt.Font;
+import java.awt.font.TextAttribute;
 import java.io.CharArrayWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.util.Map;
 import java.util.function.Consumer;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -43,7 +46,7 @@ public final class SvgSheet {
             SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
             context.setComment(null);
             context.setPrecision(DIGITS);
-            SVGGraphics2D g = new SVGGraphics2D(context, letters == Letters.OUTLINES);
+            SVGGraphics2D g = letters == Letters.OUTLINES ? new SVGGraphics2D(context, true) : new WithWeights(context);
             painting.accept(Ink.on(g, 1));
             Element root = g.getRoot();
             root.setAttribute("width", millimetres(width) + "mm");
@@ -54,9 +57,29 @@ public final class SvgSheet {
             says.setTextContent(title);
             root.insertBefore(says, root.getFirstChild());
             g.stream(root, out, true, false);
-            return out.toString();
+            String text = out.toString();
+            return text.substring(text.indexOf("<svg"));
         } catch (IOException failed) {
             throw new UncheckedIOException("The drawing could not be written.", failed);
+        }
+    }
+
+    /** Says the weight of each face: a bold face's own font file is no bolder than itself to AWT. */
+    private static final class WithWeights extends SVGGraphics2D {
+        private WithWeights(SVGGeneratorContext context) {
+            super(context, false);
+        }
+
+        @Override
+        public void setFont(Font font) {
+            Face face = Face.of(font);
+            float weight = switch (face) {
+                case LABEL_BOLD -> TextAttribute.WEIGHT_BOLD;
+                case LABEL_SEMI, TEXT_SEMI -> TextAttribute.WEIGHT_DEMIBOLD;
+                case LABEL, TEXT, TEXT_ITALIC, MONO -> TextAttribute.WEIGHT_REGULAR;
+            };
+            float posture = face == Face.TEXT_ITALIC ? TextAttribute.POSTURE_OBLIQUE : TextAttribute.POSTURE_REGULAR;
+            super.setFont(font.deriveFont(Map.of(TextAttribute.WEIGHT, weight, TextAttribute.POSTURE, posture)));
         }
     }
 
