@@ -44,9 +44,10 @@ final class HiddenLines {
         return LineMerge.merged(new HiddenLines(projection).stretches(false));
     }
 
-    /** Every edge's stretches, nothing merged. */
-    static List<DrawnLine> unmerged(Projection projection) {
-        return new HiddenLines(projection).stretches(true);
+    /** The stretches of one edge that something nearer covers, from 0 at its start to 1 at its end. */
+    static List<Spans.Span> hidden(Projection projection, Projection.Edge edge) {
+        double length = StrictMath.hypot(edge.x2() - edge.x1(), edge.y2() - edge.y1());
+        return new HiddenLines(projection).hidden(edge, length);
     }
 
     private List<DrawnLine> stretches(boolean withHidden) {

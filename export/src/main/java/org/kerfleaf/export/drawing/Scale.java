@@ -1,5 +1,7 @@
 package org.kerfleaf.export.drawing;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
@@ -15,6 +17,16 @@ public record Scale(int times) {
     /** Scales that a rule graduated in inches has, as inches of paper for a foot. */
     private static final Map<Integer, String> OF_THE_TRADE = Map.of(
             1, "12", 2, "6", 4, "3", 8, "1 1/2", 12, "1", 16, "3/4", 24, "1/2", 32, "3/8", 48, "1/4", 64, "3/16");
+
+    /** All standard scales, the largest drawing first. */
+    static List<Scale> standard() {
+        return Arrays.stream(STANDARD).mapToObj(Scale::new).toList();
+    }
+
+    /** The scale of the smallest drawing there is. */
+    static Scale smallest() {
+        return new Scale(STANDARD[STANDARD.length - 1]);
+    }
 
     /** The largest standard scale at which a rectangle fits; the smallest there is if none does. */
     public static Scale fitting(Length wide, Length high, double paperWide, double paperHigh) {

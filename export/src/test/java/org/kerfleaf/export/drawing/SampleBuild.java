@@ -4,13 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.CabinetSolids;
 import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Solid;
 import org.kerfleaf.shape.Vector;
 
 /** The seed-swap cabinet on its post, as drawings show it. */
 final class SampleBuild {
     private static final Map<String, String> LETTERS = letters();
+
+    static final Lettering WORDS = new Lettering(List.of(), MeasureStyle.INCHES);
 
     private SampleBuild() {}
 
@@ -23,6 +29,72 @@ final class SampleBuild {
             letters.put(name.replace('_', ' '), alphabet.substring(i, ++i));
         }
         return letters;
+    }
+
+    /** Overall, and what a maker measures: walls, doorway, door, trims. */
+    static List<Measure> sizes() {
+        List<Measure> sizes = new ArrayList<>(Measure.overall(cabinet()));
+        double t = 23 / 32.0;
+        sizes.add(measure(Axis.X, -t, 22 + t));
+        sizes.add(measure(Axis.X, 2, 20));
+        sizes.add(measure(Axis.X, -t, 0));
+        sizes.add(measure(Axis.X, 22, 22 + t));
+        sizes.add(measure(Axis.X, 0, 22));
+        sizes.add(measure(Axis.Z, 2, 22));
+        sizes.add(measure(Axis.Z, 0, 24));
+        sizes.add(measure(Axis.Z, -1.5, 0));
+        sizes.add(measure(Axis.Z, -73.5, -1.5));
+        sizes.add(measure(Axis.Z, 0, 2));
+        sizes.add(measure(Axis.Y, 0, 11));
+        sizes.add(measure(Axis.Y, -t, 0));
+        sizes.add(measure(Axis.Y, 11, 11 + t));
+        sizes.add(measure(Axis.Y, 3, 11));
+        return sizes;
+    }
+
+    private static Measure measure(Axis axis, double fromInches, double toInches) {
+        return new Measure(axis, Length.ofInches(fromInches), Length.ofInches(toInches));
+    }
+
+    /** The back with where floor and shelves meet it, and their screws. */
+    static Marking backMarking() {
+        double t = 23 / 32.0;
+        List<GuideLine> guides = new ArrayList<>();
+        List<Vector> pilots = new ArrayList<>();
+        Map<String, Double> levels = new LinkedHashMap<>();
+        levels.put("middle of Floor", t / 2);
+        levels.put("middle of lower Shelf", 8 + t * 1.5);
+        levels.put("middle of upper Shelf", 15 + t * 1.5);
+        levels.forEach((words, v) -> {
+            guides.add(new GuideLine(at(t, v), at(22 + t, v), words));
+            for (double u : new double[] {2, 11 + t, 22 + 2 * t - 2}) {
+                pilots.add(at(u, v));
+            }
+        });
+        return new Marking(
+                solid("Back"), "C Back", guides, pilots, "INSIDE up.", "One piece; left and right are the same.");
+    }
+
+    static Marking marking(String part) {
+        return new Marking(
+                solid(part),
+                letter(part) + " " + part,
+                List.of(),
+                List.of(),
+                "INSIDE up.",
+                "A pair: the second is its mirror image.");
+    }
+
+    private static Solid solid(String part) {
+        return CabinetSolids.all().stream()
+                .filter(s -> s.part().equals(part))
+                .findFirst()
+                .orElseThrow()
+                .solid();
+    }
+
+    private static Vector at(double uInches, double vInches) {
+        return new Vector(uInches * 25.4, vInches * 25.4, 0);
     }
 
     static String letter(String part) {

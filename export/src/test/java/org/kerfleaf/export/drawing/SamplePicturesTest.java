@@ -55,4 +55,41 @@ class SamplePicturesTest {
         picture("apart-paper", SampleBuild.apart(), PAPER, 240);
         picture("apart-phone", SampleBuild.apart(), PHONE, 150);
     }
+
+    private static void view(String name, View view, double width, double height) {
+        ViewDrawing drawing =
+                ViewDrawing.of(SampleBuild.cabinet(), view, SampleBuild.sizes(), SampleBuild.WORDS, width, height);
+        assertThat(drawing.width()).isLessThanOrEqualTo(width);
+        assertThat(drawing.height()).isLessThanOrEqualTo(height);
+        write(name, drawing.width(), drawing.height(), ink -> drawing.paint(ink, 0, 0));
+    }
+
+    @Test
+    void paint_views_onPaper() {
+        view("front-paper", View.FRONT, PAPER, 240);
+        view("side-paper", View.SIDE, PAPER, 240);
+        view("top-paper", View.TOP, PAPER, 240);
+    }
+
+    @Test
+    void paint_views_onPhone() {
+        view("front-phone", View.FRONT, PHONE, 150);
+        view("side-phone", View.SIDE, PHONE, 150);
+    }
+
+    private static void part(String name, Marking marking, double width, double height) {
+        PartDrawing drawing = PartDrawing.of(marking, SampleBuild.WORDS, width, height);
+        assertThat(drawing.width()).isLessThanOrEqualTo(width);
+        assertThat(drawing.height()).isLessThanOrEqualTo(height);
+        write(name, drawing.width(), drawing.height(), ink -> drawing.paint(ink, 0, 0));
+    }
+
+    @Test
+    void paint_parts() {
+        part("part-back-paper", SampleBuild.backMarking(), PAPER, 200);
+        part("part-back-phone", SampleBuild.backMarking(), PHONE, 150);
+        part("part-side-paper", SampleBuild.marking("Side"), PAPER, 200);
+        part("part-door-paper", SampleBuild.marking("Door"), PAPER, 200);
+        part("part-rake-paper", SampleBuild.marking("Rake trim"), PAPER, 200);
+    }
 }
