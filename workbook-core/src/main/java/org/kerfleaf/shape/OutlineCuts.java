@@ -38,7 +38,12 @@ final class OutlineCuts {
         for (int i = 0; i < count; i++) {
             OutlineEdge edge = edges.get(i);
             OutlineEdge next = edges.get((i + 1) % count);
-            if (!starts[i].equals(ends[i])) {
+            double left = StrictMath.cos(edge.leaves()) * (ends[i].x() - starts[i].x())
+                    + StrictMath.sin(edge.leaves()) * (ends[i].y() - starts[i].y());
+            if (!edge.isArc() && left < -ON) {
+                throw noRoom(radius, edge);
+            }
+            if (edge.isArc() || left > ON) {
                 rounded.add(new OutlineEdge(edge.name(), starts[i], ends[i], edge.sweep()));
             }
             if (which.test(i)) {
@@ -60,11 +65,15 @@ final class OutlineCuts {
 
     private static Point onto(OutlineEdge edge, double distance, Length radius) {
         if (!(distance > -ON && distance < edge.chord() + ON)) {
-            throw new IllegalArgumentException("A radius of %s has no room on edge (%s), which is %s long."
-                    .formatted(radius, edge.name(), edge.length()));
+            throw noRoom(radius, edge);
         }
         double[] at = edge.along(distance / edge.chord());
         return Point.at(at[0], at[1]);
+    }
+
+    private static IllegalArgumentException noRoom(Length radius, OutlineEdge edge) {
+        return new IllegalArgumentException("A radius of %s has no room on edge (%s), which is %s long."
+                .formatted(radius, edge.name(), edge.length()));
     }
 
     static Outline mitred(Outline outline, String name, String longAt, Angle angle) {
