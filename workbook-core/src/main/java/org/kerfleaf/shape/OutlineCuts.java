@@ -34,16 +34,21 @@ final class OutlineCuts {
                 starts[(i + 1) % count] = onto(next, back, radius);
             }
         }
-        List<OutlineEdge> rounded = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             OutlineEdge edge = edges.get(i);
-            OutlineEdge next = edges.get((i + 1) % count);
             double left = StrictMath.cos(edge.leaves()) * (ends[i].x() - starts[i].x())
                     + StrictMath.sin(edge.leaves()) * (ends[i].y() - starts[i].y());
             if (!edge.isArc() && left < -ON) {
                 throw noRoom(radius, edge);
             }
-            if (edge.isArc() || left > ON) {
+            // Two arcs that meet in the middle of an edge meet in one point.
+            starts[i] = !edge.isArc() && left < ON ? ends[i] : starts[i];
+        }
+        List<OutlineEdge> rounded = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            OutlineEdge edge = edges.get(i);
+            OutlineEdge next = edges.get((i + 1) % count);
+            if (!starts[i].equals(ends[i])) {
                 rounded.add(new OutlineEdge(edge.name(), starts[i], ends[i], edge.sweep()));
             }
             if (which.test(i)) {

@@ -138,6 +138,18 @@ class SolidTest {
     }
 
     @Test
+    void hands_cabinetAndColdFrame() {
+        assertThat(CabinetSolids.SIDE.hands()).as("the same front to back").isEqualTo(Hands.EQUAL);
+        assertThat(CabinetSolids.RAKE.hands()).as("square edges").isEqualTo(Hands.TURNED_OVER);
+        Solid sloping = Solid.of(Outline.trapezoid(in(28.5), in(12), in(20)), in(0.75));
+        assertThat(sloping.hands()).isEqualTo(Hands.TURNED_OVER);
+        assertThat(sloping.rabbetAlong("rabbet", "BOTTOM", in(0.5), in(0.25), SheetSide.INSIDE)
+                        .hands())
+                .isEqualTo(Hands.LEFT_AND_RIGHT);
+        assertThat(CabinetSolids.FRONT.hands()).isEqualTo(Hands.EQUAL);
+    }
+
+    @Test
     void holds_onlyWhereWoodIs() {
         Solid door = CabinetSolids.DOOR;
         assertThat(door.holds(CabinetSolids.at(1, 1, 0.3))).isTrue();

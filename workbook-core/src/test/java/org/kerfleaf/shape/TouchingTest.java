@@ -38,6 +38,16 @@ class TouchingTest {
     }
 
     @Test
+    void all_cabinet_linesOnlyAtTheRidge() {
+        // There the mitred end of each trim meets the corner of the other roof half.
+        assertThat(TOUCHING.stream().filter(t -> t.touches().isEmpty()).map(t -> t.a() + ", " + t.b()))
+                .containsExactly(
+                        "Roof 1, Rake trim 2", "Roof 1, Rake trim 3", "Roof 2, Rake trim 1", "Roof 2, Rake trim 4");
+        assertThat(TOUCHING.stream().flatMap(t -> t.lines().stream()))
+                .allMatch(l -> Math.abs(l.from().x() - 11 * 25.4) < 1e-6 && Math.abs(l.to().x() - 11 * 25.4) < 1e-6);
+    }
+
+    @Test
     void all_cabinet_areasWorkedByHand() {
         double t = 0.71875;
         double cos = StrictMath.cos(StrictMath.PI / 6);
