@@ -306,8 +306,16 @@ class SeedSwapCabinetTest {
         assertThat(plan.parts())
                 .extracting(p -> p.letter() + " " + p.name())
                 .startsWith(
-                        "A Floor", "B Back", "C Side", "D Shelf", "E Front", "F Roof", "G Rake trim", "H Eave trim",
-                        "J Ridge cap", "K Door");
+                        "A Floor",
+                        "B Back",
+                        "C Side",
+                        "D Shelf",
+                        "E Front",
+                        "F Roof",
+                        "G Rake trim",
+                        "H Eave trim",
+                        "J Ridge cap",
+                        "K Door");
     }
 
     /**

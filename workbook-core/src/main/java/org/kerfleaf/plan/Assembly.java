@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
@@ -63,6 +64,12 @@ final class Assembly {
         all().forEach(p -> byRoot.computeIfAbsent(root(p.placing()), r -> new ArrayList<>())
                 .add(p));
         return List.copyOf(byRoot.values());
+    }
+
+    /** The number of the build that a placing belongs to, from 0 in document order. */
+    int number(Origin placing) {
+        return List.copyOf(new TreeSet<>(build.keySet().stream().map(this::root).toList()))
+                .indexOf(root(placing));
     }
 
     private Origin root(Origin placing) {

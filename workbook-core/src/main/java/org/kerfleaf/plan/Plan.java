@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.joda.money.CurrencyUnit;
 import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
@@ -112,6 +114,21 @@ public record Plan(
                 overall,
                 weight,
                 List.copyOf(all));
+    }
+
+    /** What a step puts in place. */
+    public List<PlacedPart> added(int step) {
+        return placed.stream().filter(p -> p.step() == step).toList();
+    }
+
+    /** What is in sight in a step and was put in place before: the builds it works on, and what is mounted on them by then. */
+    public List<PlacedPart> there(int step) {
+        Set<Integer> builds = added(step).stream().map(PlacedPart::build).collect(Collectors.toSet());
+        boolean mounts = placed.stream().anyMatch(p -> p.mounted() > 0 && p.mounted() <= step);
+        return placed.stream()
+                .filter(p -> p.step() < step)
+                .filter(p -> mounts || builds.contains(p.build()))
+                .toList();
     }
 
     /** The currency's code, empty if the workbook says none. */

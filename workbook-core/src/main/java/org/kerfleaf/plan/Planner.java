@@ -20,6 +20,7 @@ import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
 import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.sketch.Mount;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Prices;
@@ -93,7 +94,7 @@ public final class Planner {
                 sketch.all(Prices.class).stream().map(Prices::day).findFirst(),
                 sketch.all(Size.class).stream().map(Planner::size).toList(),
                 parts,
-                placed(bodies, parts),
+                placed(assembly, bodies, parts),
                 stocking.sheets(),
                 stocking.boards(),
                 stocking.bounds(),
@@ -111,15 +112,30 @@ public final class Planner {
                 problems.all());
     }
 
-    private List<PlacedPart> placed(Bodies bodies, List<PlannedPart> parts) {
+    private List<PlacedPart> placed(Assembly assembly, Bodies bodies, List<PlannedPart> parts) {
         List<PlacedPart> placed = new ArrayList<>();
         bodies.all()
                 .forEach((piece, solid) -> placed.add(
-                        new PlacedPart(letter(parts, solid), piece.placing().step(), false, solid)));
+                        placed(assembly, piece.placing(), piece.placing().step(), false, solid, parts)));
         bodies.panes()
-                .forEach((glazing, solid) -> placed.add(
-                        new PlacedPart(letter(parts, solid), glazing.origin().step(), true, solid)));
+                .forEach((glazing, solid) -> placed.add(placed(
+                        assembly, glazing.into().orElseThrow(), glazing.origin().step(), true, solid, parts)));
         return placed;
+    }
+
+    private PlacedPart placed(
+            Assembly assembly,
+            Origin placing,
+            int step,
+            boolean seeThrough,
+            PlacedSolid solid,
+            List<PlannedPart> parts) {
+        int mounted = sketch.all(Mount.class).stream()
+                .filter(m -> assembly.number(m.what()) == assembly.number(placing))
+                .mapToInt(m -> m.origin().step())
+                .max()
+                .orElse(0);
+        return new PlacedPart(letter(parts, solid), step, assembly.number(placing), mounted, seeThrough, solid);
     }
 
     private static String letter(List<PlannedPart> parts, PlacedSolid solid) {

@@ -34,6 +34,16 @@ final class OutlineCuts {
                 starts[(i + 1) % count] = onto(next, back, radius);
             }
         }
+        for (int i = 0; i < count; i++) {
+            OutlineEdge edge = edges.get(i);
+            double left = StrictMath.cos(edge.leaves()) * (ends[i].x() - starts[i].x())
+                    + StrictMath.sin(edge.leaves()) * (ends[i].y() - starts[i].y());
+            if (!edge.isArc() && left < -ON) {
+                throw noRoom(radius, edge);
+            }
+            // Two arcs that meet in the middle of an edge meet in one point.
+            starts[i] = !edge.isArc() && left < ON ? ends[i] : starts[i];
+        }
         List<OutlineEdge> rounded = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             OutlineEdge edge = edges.get(i);
@@ -60,11 +70,15 @@ final class OutlineCuts {
 
     private static Point onto(OutlineEdge edge, double distance, Length radius) {
         if (!(distance > -ON && distance < edge.chord() + ON)) {
-            throw new IllegalArgumentException("A radius of %s has no room on edge (%s), which is %s long."
-                    .formatted(radius, edge.name(), edge.length()));
+            throw noRoom(radius, edge);
         }
         double[] at = edge.along(distance / edge.chord());
         return Point.at(at[0], at[1]);
+    }
+
+    private static IllegalArgumentException noRoom(Length radius, OutlineEdge edge) {
+        return new IllegalArgumentException("A radius of %s has no room on edge (%s), which is %s long."
+                .formatted(radius, edge.name(), edge.length()));
     }
 
     static Outline mitred(Outline outline, String name, String longAt, Angle angle) {

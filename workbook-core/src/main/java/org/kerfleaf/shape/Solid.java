@@ -147,6 +147,11 @@ public final class Solid {
         return new Solid(outline.mirrored(sum), thickness, otherCuts, otherPockets);
     }
 
+    /** Whether this and its mirrored twin are a pair of equals or left and right. */
+    public Hands hands() {
+        return Hands.of(this);
+    }
+
     /** All faces, arcs as facets; in a fixed order. */
     public List<Face> faces() {
         List<Face> found = faces;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.kerfleaf.measure.Angle;
 
 /** Seams of the cabinet, worked from its sizes: W 22, D 11, E 24, t 23/32, a slope of 30 degrees. */
 class SolidSeamsTest {
@@ -56,6 +57,21 @@ class SolidSeamsTest {
                 .filteredOn(s -> !s.inside())
                 .hasSize(2)
                 .allMatch(s -> Math.abs(s.length() / 25.4 - 11) < 1e-6);
+    }
+
+    @Test
+    void inside_cabinetTurnedAndMoved_theSame() {
+        Vector axis = new Vector(0.3, -0.5, 0.8);
+        for (int degrees : new int[] {17, 90, 211}) {
+            List<PlacedSolid> turned = CABINET.stream()
+                    .map(s -> s.at(s.pose()
+                            .turnedAbout(new Vector(10, 20, 30), axis, Angle.ofDegrees(degrees))
+                            .moved(new Vector(9000, -4000, 100))))
+                    .toList();
+            SolidSeams seams = new SolidSeams(turned);
+            assertThat(seams.inside().inInches()).isEqualTo(SEAMS.inside().inInches(), within(1e-4));
+            assertThat(seams.outside().inInches()).isEqualTo(SEAMS.outside().inInches(), within(1e-4));
+        }
     }
 
     @Test

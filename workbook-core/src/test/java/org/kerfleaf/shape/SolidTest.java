@@ -74,6 +74,27 @@ class SolidTest {
     }
 
     @Test
+    void volume_roundedPocketAndHoleInIt_countTheirArcs() {
+        // A recess 4 by 2 with corners of radius 1/2, 1/4 deep, and a 1 in hole through its floor.
+        Solid recessed = BOARD.pocket(
+                "recess",
+                Outline.rectangle(in(4), in(2)).rounded(in(0.5)).moved(in(3), in(1)),
+                in(0.25),
+                SheetSide.INSIDE);
+        Solid drilled = Solid.of(
+                        recessed.outline().opening("hole", Outline.circle(in(1)).moved(in(5), in(2))), in(1))
+                .pocket("recess", recessed.pockets().get(0).shape(), in(0.25), SheetSide.INSIDE);
+        double recess = 8 - (4 - StrictMath.PI) / 4;
+        double hole = StrictMath.PI / 4;
+        assertThat(recessed.volume().inCubicInches()).isEqualTo(40 - recess / 4, within(1e-8));
+        assertThat(drilled.volume().inCubicInches()).isEqualTo(40 - recess / 4 - hole * 0.75, within(1e-8));
+        assertThat(drilled.area("recess FLOOR").inSquareInches()).isEqualTo(recess - hole, within(1e-8));
+        assertThat(drilled.area("INSIDE").inSquareInches()).isEqualTo(40 - recess, within(1e-8));
+        assertThat(drilled.area("hole ROUND").inSquareInches()).isEqualTo(StrictMath.PI * 0.75, within(1e-6));
+        assertThat(drilled.unclosed()).isLessThan(1e-6);
+    }
+
+    @Test
     void centroid_wedge() {
         // A right triangle of legs 3 along u and 3 along w: a third from the square corner.
         Solid wedge = Solid.of(Outline.rectangle(in(3), in(4)), in(3))
@@ -135,6 +156,18 @@ class SolidTest {
                 .isEqualTo(-left.face("LEFT").normal().x(), EXACT);
         assertThat(right.area("dado NEAR")).isEqualTo(left.area("dado NEAR"));
         assertThat(right.mirrored().volume()).isEqualTo(left.volume());
+    }
+
+    @Test
+    void hands_cabinetAndColdFrame() {
+        assertThat(CabinetSolids.SIDE.hands()).as("the same front to back").isEqualTo(Hands.EQUAL);
+        assertThat(CabinetSolids.RAKE.hands()).as("square edges").isEqualTo(Hands.TURNED_OVER);
+        Solid sloping = Solid.of(Outline.trapezoid(in(28.5), in(12), in(20)), in(0.75));
+        assertThat(sloping.hands()).isEqualTo(Hands.TURNED_OVER);
+        assertThat(sloping.rabbetAlong("rabbet", "BOTTOM", in(0.5), in(0.25), SheetSide.INSIDE)
+                        .hands())
+                .isEqualTo(Hands.LEFT_AND_RIGHT);
+        assertThat(CabinetSolids.FRONT.hands()).isEqualTo(Hands.EQUAL);
     }
 
     @Test

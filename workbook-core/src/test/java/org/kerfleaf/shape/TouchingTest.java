@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.locationtech.jts.geom.Polygon;
 
 /** Contacts of the cabinet: areas reworked by hand in its page of figures. */
 class TouchingTest {
@@ -35,6 +36,16 @@ class TouchingTest {
         assertThat(TOUCHING.stream().mapToInt(t -> t.touches().size()).sum()).isEqualTo(40);
         assertThat(TOUCHING.stream().flatMap(t -> t.touches().stream()))
                 .allMatch(t -> t.worstGap().isShorterThan(Length.ofMillimetres(1e-5)));
+    }
+
+    @Test
+    void all_cabinet_linesOnlyAtTheRidge() {
+        // There the mitred end of each trim meets the corner of the other roof half.
+        assertThat(TOUCHING.stream().filter(t -> t.touches().isEmpty()).map(t -> t.a() + ", " + t.b()))
+                .containsExactly(
+                        "Roof 1, Rake trim 2", "Roof 1, Rake trim 3", "Roof 2, Rake trim 1", "Roof 2, Rake trim 4");
+        assertThat(TOUCHING.stream().flatMap(t -> t.lines().stream()))
+                .allMatch(l -> Math.abs(l.from().x() - 11 * 25.4) < 1e-6 && Math.abs(l.to().x() - 11 * 25.4) < 1e-6);
     }
 
     @Test
@@ -158,6 +169,24 @@ class TouchingTest {
         // A side's inner face: the floor's end and the ends of two shelves.
         assertThat(Touching.hidden(CABINET.get(1), "INSIDE", TOUCHING).inSquareInches())
                 .isEqualTo((11 + 8 + 8) * 0.71875, within(1e-9));
+    }
+
+    @Test
+    void hidden_everyFace_contactsDoNotOverlap() {
+        // A free check: contacts of one face overlap only where two pieces clash.
+        for (PlacedSolid piece : CABINET) {
+            for (Face face : piece.faces()) {
+                double sum = TOUCHING.stream()
+                        .flatMap(pair -> pair.touches().stream())
+                        .filter(t -> t.faceOfA() == face || t.faceOfB() == face)
+                        .mapToDouble(t -> t.area().squareMillimetres())
+                        .sum();
+                double union = Touching.hidden(piece, face, TOUCHING).stream()
+                        .mapToDouble(Polygon::getArea)
+                        .sum();
+                assertThat(union).as("%s %s", piece, face).isEqualTo(sum, within(1e-3));
+            }
+        }
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.export.drawing.BoardDrawing;
+import org.kerfleaf.export.drawing.BuildPicture;
 import org.kerfleaf.export.drawing.Face;
 import org.kerfleaf.export.drawing.Ink;
 import org.kerfleaf.export.drawing.Line;
@@ -76,6 +77,12 @@ final class CoverPage {
 
     private Optional<Block> picture(double width, double room) {
         Plan plan = book.plan();
+        Optional<BuildPicture> whole = Pictures.whole(plan, width, room);
+        if (whole.isPresent()) {
+            BuildPicture picture = whole.get();
+            return Optional.of(Block.picture(
+                    picture.height(), (ink, x, y, w) -> picture.paint(ink, x + (w - picture.width()) / 2, y)));
+        }
         if (!plan.sheets().isEmpty()) {
             SheetDrawing drawing = SheetDrawing.plain(plan.sheets().get(0), book.lettering(), width, room - 7);
             String caption = plan.sheets().size() == 1

@@ -10,6 +10,7 @@ import org.kerfleaf.export.drawing.Line;
 import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Signs;
 import org.kerfleaf.export.drawing.Style;
+import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.workbook.Prose;
 
@@ -21,6 +22,9 @@ final class StepPages {
     private static final Style NUMBER = new Style(Face.LABEL_BOLD, 34, Ink.BLACK);
     private static final Style TITLE = new Style(Face.LABEL_BOLD, 16, Ink.BLACK);
     private static final Style CAUTION = new Style(Face.LABEL_SEMI, 10.5, Ink.BLACK);
+    /** The highest a step's picture gets, in millimetres. */
+    private static final double PICTURE = 70;
+
     private static final double TAKE = 58;
     private static final double GAP = 7;
 
@@ -42,7 +46,7 @@ final class StepPages {
         List<List<Step>> pages = new ArrayList<>();
         double used = 0;
         for (PlannedStep step : steps) {
-            Step set = new Step(step, words(step));
+            Step set = new Step(book.plan(), step, words(step));
             double high = Math.max(set.height(flow.width()), whole / 2);
             if (!page.isEmpty() && used + high > whole + 1e-6) {
                 pages.add(page);
@@ -101,10 +105,12 @@ final class StepPages {
 
     /** One step, set. */
     private static final class Step {
+        private final Plan plan;
         private final PlannedStep planned;
         private final Optional<Prose.Step> words;
 
-        Step(PlannedStep planned, Optional<Prose.Step> words) {
+        Step(Plan plan, PlannedStep planned, Optional<Prose.Step> words) {
+            this.plan = plan;
             this.planned = planned;
             this.words = words;
         }
@@ -125,6 +131,7 @@ final class StepPages {
                 blocks.add(new TwoColumns(takeTable(), 9).balanced(width));
             }
             blocks.add(Block.space(4));
+            picture(width).ifPresent(blocks::add);
             blocks.addAll(instruction());
             blocks.add(Block.space(3));
             blocks.add(doneBy());
@@ -208,17 +215,32 @@ final class StepPages {
             Block words = Block.stack(instruction());
             Block take = take();
             return new Block() {
+                private Block left(double width) {
+                    List<Block> left = new ArrayList<>();
+                    picture(width).ifPresent(left::add);
+                    left.add(words);
+                    return Block.stack(left);
+                }
+
                 @Override
                 public double height(double width) {
-                    return Math.max(words.height(width - TAKE - GAP), take.height(TAKE));
+                    return Math.max(left(width - TAKE - GAP).height(width - TAKE - GAP), take.height(TAKE));
                 }
 
                 @Override
                 public void paint(Ink ink, double x, double y, double width) {
-                    words.paint(ink, x, y, width - TAKE - GAP);
+                    left(width - TAKE - GAP).paint(ink, x, y, width - TAKE - GAP);
                     take.paint(ink, x + width - TAKE, y, TAKE);
                 }
             };
+        }
+
+        /** What is there so far, and what this step adds. */
+        private Optional<Block> picture(double width) {
+            return Pictures.step(plan, planned.number(), width, PICTURE)
+                    .map(picture -> Block.picture(
+                            picture.height() + 4,
+                            (ink, x, y, w) -> picture.paint(ink, x + (w - picture.width()) / 2, y)));
         }
 
         private List<Block> instruction() {
