@@ -23,7 +23,7 @@ final class StepPages {
     private static final Style TITLE = new Style(Face.LABEL_BOLD, 16, Ink.BLACK);
     private static final Style CAUTION = new Style(Face.LABEL_SEMI, 10.5, Ink.BLACK);
     /** The highest a step's picture gets, in millimetres. */
-    private static final double PICTURE = 70;
+    private static final double PICTURE = 95;
 
     private static final double TAKE = 58;
     private static final double GAP = 7;
