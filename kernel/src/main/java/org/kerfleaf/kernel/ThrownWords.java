@@ -1,5 +1,7 @@
 package org.kerfleaf.kernel;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,7 +12,9 @@ import org.kerfleaf.kernel.wire.Thrown;
 
 /** Says in a maker's words what a cell threw, and where. */
 final class ThrownWords {
-    private static final Pattern FIRST_QUOTED = Pattern.compile("“([^”]+)”");
+    private static final Pattern QUOTED = Pattern.compile("“([^”]+)”");
+    private static final Pattern PAST =
+            Pattern.compile("^(.+?) can be .*; “?(.+?)”? is (?:past the rule|none of them)");
     private static final Pattern NULL_NAME = Pattern.compile("because \"(?:[\\w$.]*\\.)?([\\w$]+)\" is null");
     private static final Pattern INDEX = Pattern.compile("Index (-?\\d+) out of bounds for length (\\d+)");
     private static final Pattern INPUT = Pattern.compile("For input string: \"(.*?)\"");
@@ -40,14 +44,28 @@ final class ThrownWords {
     }
 
     private static CellProblem at(CompiledUnit owner, int line, Thrown thrown, String words, boolean innermost) {
-        Matcher inMessage = FIRST_QUOTED.matcher(words);
         if (innermost && thrown.quoted().isPresent()) {
             return owner.problemInText(line, thrown.quoted().get(), thrown.column(), words);
         }
-        if (innermost && thrown.ours() && inMessage.find()) {
-            return owner.problemInText(line, inMessage.group(1), 1, words);
+        if (innermost && thrown.ours()) {
+            return owner.problemAtOneOf(line, meant(words), words);
         }
-        return owner.problemInLine(line, words);
+        Matcher nullName = NULL_NAME.matcher(thrown.message().orElse(""));
+        return innermost && nullName.find()
+                ? owner.problemAtName(line, nullName.group(1), words)
+                : owner.problemInLine(line, words);
+    }
+
+    // The texts that a message of the vocabulary is about, the best first.
+    private static List<String> meant(String words) {
+        List<String> texts = new ArrayList<>();
+        Matcher past = PAST.matcher(words);
+        if (past.find()) {
+            texts.add(past.group(2));
+            texts.add(past.group(1));
+        }
+        QUOTED.matcher(words).results().map(match -> match.group(1)).forEach(texts::add);
+        return texts;
     }
 
     private static String words(Thrown thrown) {
@@ -88,7 +106,10 @@ final class ThrownWords {
 
     private static String index(String message) {
         Matcher match = INDEX.matcher(message);
-        return match.find()
+        if (match.find() && match.group(2).equals("0")) {
+            return "There is none of it here.";
+        }
+        return match.reset().find()
                 ? "There is no number %s here: there are %s, counted from 0.".formatted(match.group(1), match.group(2))
                 : sentence(message);
     }

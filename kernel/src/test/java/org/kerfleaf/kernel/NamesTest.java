@@ -190,7 +190,7 @@ class NamesTest {
         assertThat(outcome.stands()).isTrue();
         assertThat(outcome.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.origin().line()).isEqualTo(8);
-            assertThat(problem.words()).startsWith("A Part is made here and kept nowhere, so it does not count.");
+            assertThat(problem.words()).startsWith("A part is made here and kept nowhere, so it does not count.");
         });
     }
 

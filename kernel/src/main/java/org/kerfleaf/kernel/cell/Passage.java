@@ -34,12 +34,6 @@ public record Passage(int cell, String text, int line) {
         return new CellProblem(cell, lineAt(at), at - begin + 1, lineText, words);
     }
 
-    /** The end of the line that an offset is in. */
-    public int endOfLine(int offset) {
-        int end = text.indexOf('\n', within(offset));
-        return end < 0 ? text.length() : end;
-    }
-
     private int within(int offset) {
         return Math.max(0, Math.min(offset, text.length()));
     }

@@ -27,8 +27,14 @@ final class Throwns {
         return thrown instanceof ExceptionInInitializerError && thrown.getCause() != null ? thrown.getCause() : thrown;
     }
 
-    // A cell's own exception class may answer with anything, or throw.
+    // A cell's own exception class may answer with anything, or throw. What is null in our code has a name there that
+    // says
+    // nothing to a maker.
     private static Optional<String> message(Throwable thrown) {
+        StackTraceElement[] frames = trace(thrown);
+        if (thrown instanceof NullPointerException && frames.length > 0 && !isOfCell(frames[0])) {
+            return Optional.empty();
+        }
         try {
             return Optional.ofNullable(thrown.getMessage())
                     .map(text -> text.length() > LONGEST_MESSAGE ? text.substring(0, LONGEST_MESSAGE) + "…" : text);
@@ -47,9 +53,13 @@ final class Throwns {
                 && frames[0].getClassName().startsWith("org.kerfleaf.");
     }
 
+    private static boolean isOfCell(StackTraceElement frame) {
+        return frame.getClassName().startsWith("REPL.");
+    }
+
     private static List<Thrown.Frame> frames(Throwable thrown) {
         return Arrays.stream(trace(thrown))
-                .filter(frame -> frame.getClassName().startsWith("REPL.") && frame.getLineNumber() > 0)
+                .filter(frame -> isOfCell(frame) && frame.getLineNumber() > 0)
                 .limit(MOST_FRAMES)
                 .map(frame -> new Thrown.Frame(frame.getClassName(), frame.getMethodName(), frame.getLineNumber()))
                 .toList();

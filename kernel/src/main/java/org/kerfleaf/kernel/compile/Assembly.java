@@ -174,7 +174,7 @@ final class Assembly {
                 notes.add(one.piece.problem(
                         one.offsetOf(dropped.line()),
                         "%s is made here and kept nowhere, so it does not count. Write: var all = repeat(4, i -> ...)."
-                                .formatted(capital(Wording.aType(dropped.type().getSimpleName())))));
+                                .formatted(capital(TypeWords.of(dropped.type().getSimpleName())))));
             }
         }
     }

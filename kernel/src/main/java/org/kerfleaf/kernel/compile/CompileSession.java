@@ -39,6 +39,9 @@ final class CompileSession implements AutoCloseable {
         List<Piece> pieces = split(source);
         Names names = new Names(pieces);
         for (Piece piece : pieces) {
+            if (refused.containsKey(piece)) {
+                continue;
+            }
             Optional<Refusal> beforehand = names.refuse(piece);
             if (beforehand.isPresent()) {
                 refused.put(piece, beforehand.get());
@@ -54,11 +57,27 @@ final class CompileSession implements AutoCloseable {
     private List<Piece> split(WorkbookSource source) {
         List<Piece> pieces = new ArrayList<>();
         for (CellSource cell : source.cells()) {
-            pieces.addAll(Piece.of(analysis, Passage.of(cell), cell.step()));
+            pieces.addAll(pieces(cell));
         }
         for (ProseSource live : source.liveValues()) {
             pieces.add(Piece.ofLive(Passage.of(live), live.ordinal()));
         }
+        return pieces;
+    }
+
+    private List<Piece> pieces(CellSource cell) {
+        Passage passage = Passage.of(cell);
+        int open = Masked.openComment(cell.text());
+        if (open < 0) {
+            return Piece.of(analysis, passage, cell.step());
+        }
+        // JShell takes such a comment for the end of the cell, and a maker's lines would be gone without a word.
+        String good = cell.text().substring(0, open);
+        Piece comment = new Piece(passage, cell.step(), -1, open, cell.text().substring(open), List.of());
+        refused.put(comment, refusal(comment, "The comment does not end: */ is missing."));
+        List<Piece> pieces =
+                new ArrayList<>(Piece.of(analysis, new Passage(passage.cell(), good, passage.line()), cell.step()));
+        pieces.add(comment);
         return pieces;
     }
 

@@ -1,8 +1,8 @@
 package org.kerfleaf.kernel.compile;
 
 import java.util.Arrays;
+import java.util.List;
 import org.kerfleaf.kernel.cell.CellProblem;
-import org.kerfleaf.kernel.cell.Passage;
 import org.kerfleaf.kernel.wire.Unit;
 
 /** A unit ready to run, and the way back from its bytecode to the maker's text. */
@@ -59,16 +59,38 @@ public final class CompiledUnit {
     }
 
     /**
-     * Says what is wrong with a text in quotes that stands in a line of its class's source.
+     * Says what is wrong with a text in quotes that a line of its class's source uses: it stands in that line, or in one
+     * below.
      *
      * @param column the column of that text, from 1
      */
     public CellProblem problemInText(int line, String quoted, int column, String words) {
-        Passage passage = piece.passage();
-        int begin = piece.offset() + offsetOf(line);
-        int at = passage.text().indexOf('"' + quoted + '"', begin);
-        boolean inLine = at >= 0 && at < passage.endOfLine(begin);
-        return inLine ? passage.problem(at + Math.max(1, column), words) : passage.problem(begin, words);
+        int at = piece.text().indexOf('"' + quoted + '"', offsetOf(line));
+        return piece.problem(at < 0 ? offsetOf(line) : at + Math.max(1, column), words);
+    }
+
+    /** Says what is wrong with the first of these texts in quotes that stands in a line of its class's source. */
+    public CellProblem problemAtOneOf(int line, List<String> quoted, String words) {
+        String within = lineText(line);
+        return quoted.stream()
+                .map(one -> within.indexOf('"' + one + '"'))
+                .filter(at -> at >= 0)
+                .findFirst()
+                .map(at -> piece.problem(offsetOf(line) + at + 1, words))
+                .orElseGet(() -> problemInLine(line, words));
+    }
+
+    /** Says what is wrong where a line of its class's source names something. */
+    public CellProblem problemAtName(int line, String name, String words) {
+        int at = Masked.indexOf(Masked.of(lineText(line)), name, 0);
+        return at < 0 ? problemInLine(line, words) : piece.problem(offsetOf(line) + at, words);
+    }
+
+    // From where the line of the class's source begins to the end of that line in the cell.
+    private String lineText(int line) {
+        int begin = offsetOf(line);
+        int end = piece.text().indexOf('\n', begin);
+        return piece.text().substring(begin, end < 0 ? piece.text().length() : end);
     }
 
     int offsetOf(int line) {

@@ -86,11 +86,21 @@ final class Diagnosis {
                 return notKnown(piece, word.group(1), start + word.start(1), message);
             }
         }
-        int at = code.startsWith("compiler.err.expected") || code.equals("compiler.err.premature.eof")
-                ? (int) diag.getPosition()
-                : start;
+        int at = clamp(piece, place(piece, diag, message));
         String span = piece.text().substring(clamp(piece, start), clamp(piece, Math.max(start, end)));
-        return refusal(piece, piece.problem(at, Wording.of(code, message, span)));
+        return refusal(piece, piece.problem(at, Wording.of(code, message, piece.text(), at, span)));
+    }
+
+    private static int place(Piece piece, Diag diag, String message) {
+        String code = diag.getCode();
+        int position = (int) diag.getPosition();
+        if (code.startsWith("compiler.err.cant.apply")) {
+            // Not the beginning of a chain of words, but the one that was given what it does not take.
+            int word = Masked.indexOfWord(Masked.of(piece.text()), Wording.called(message), clamp(piece, position));
+            return word < 0 ? (int) diag.getStartPosition() : word;
+        }
+        boolean between = code.startsWith("compiler.err.expected") || code.equals("compiler.err.premature.eof");
+        return between ? position : (int) diag.getStartPosition();
     }
 
     private static int clamp(Piece piece, int offset) {
@@ -130,10 +140,21 @@ final class Diagnosis {
                 return waits(piece, at, other);
             }
         }
-        String meant = Nearest.to(name, known(piece, at))
+        return refusal(piece, piece.problem(at, notKnownWords(piece, name, at, member, message)));
+    }
+
+    private String notKnownWords(Piece piece, String name, int at, boolean member, String message) {
+        String after = piece.text().substring(clamp(piece, at + name.length())).stripLeading();
+        if (piece.text().substring(0, at).isBlank() && after.matches("(?s)=[^=].*")) {
+            return Vocabulary.hasType(name)
+                    ? "A name is missing: “%s” only says what kind of thing it is. Write: %s name = ..."
+                            .formatted(name, name)
+                    : "Nothing is called “%s” yet. To name it so, write: var %s = ...".formatted(name, name);
+        }
+        String meant = Nearest.to(name, known(piece, at, after.startsWith("(")))
                 .map(near -> " Did you mean “%s”?".formatted(near))
                 .orElse("");
-        return refusal(piece, piece.problem(at, Wording.notKnown(name, member, message) + meant));
+        return Wording.notKnown(name, member, message) + meant;
     }
 
     private Refusal waits(Piece piece, int at, Piece other) {
@@ -152,9 +173,10 @@ final class Diagnosis {
                 piece.problem(at, "Waits for “%s”, line %d.".formatted(root.called(), root.line())));
     }
 
-    private List<String> known(Piece piece, int at) {
+    private List<String> known(Piece piece, int at, boolean called) {
         return shell.sourceCodeAnalysis().completionSuggestions(piece.text().substring(0, at), at, new int[1]).stream()
                 .map(Suggestion::continuation)
+                .filter(word -> word.contains("(") == called)
                 .map(word -> word.replaceFirst("\\W.*", ""))
                 .filter(word -> !word.isEmpty())
                 .distinct()

@@ -26,10 +26,30 @@ final class Masked {
         return masked.toString();
     }
 
-    /** Where a name stands as a word of its own, from an offset on; -1 if it does not. */
+    /** Where a comment begins that does not end; -1 if there is none. */
+    static int openComment(String text) {
+        Matcher match = COMMENT_OR_LITERAL.matcher(text);
+        while (match.find()) {
+            String one = match.group();
+            if (one.startsWith("/*") && (one.length() < 4 || !one.endsWith("*/"))) {
+                return match.start();
+            }
+        }
+        return -1;
+    }
+
+    /** Where a name stands as a word of its own and not as what follows a dot, from an offset on; -1 if it does not. */
     static int indexOf(String masked, String name, int from) {
-        Matcher match = Pattern.compile("(?<![\\w$])" + Pattern.quote(name) + "(?![\\w$])")
-                .matcher(masked);
+        return find("(?<![\\w$.])" + Pattern.quote(name) + "(?![\\w$])", masked, from);
+    }
+
+    /** Where a word stands, be it alone or after a dot, from an offset on; -1 if it does not. */
+    static int indexOfWord(String masked, String word, int from) {
+        return find("(?<![\\w$])" + Pattern.quote(word) + "(?![\\w$])", masked, from);
+    }
+
+    private static int find(String pattern, String masked, int from) {
+        Matcher match = Pattern.compile(pattern).matcher(masked);
         return match.find(Math.max(0, Math.min(from, masked.length()))) ? match.start() : -1;
     }
 }

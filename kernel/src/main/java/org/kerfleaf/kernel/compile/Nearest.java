@@ -9,13 +9,20 @@ import java.util.Optional;
 final class Nearest {
     private Nearest() {}
 
-    /** The nearest word, if at most a third of its letters differ; same first letter first, then by alphabet. */
+    /**
+     * The nearest word, if at most a third of its letters differ; of equally near ones the one with the same first letter,
+     * then the one as long, then the first by alphabet. Of a single letter nothing can be said.
+     */
     static Optional<String> to(String word, Collection<String> known) {
+        if (word.length() < 2) {
+            return Optional.empty();
+        }
         return known.stream()
                 .filter(one -> !one.equals(word))
                 .filter(one -> distance(word, one) <= Math.max(1, Math.max(word.length(), one.length()) / 3))
                 .min(Comparator.<String>comparingInt(one -> distance(word, one))
                         .thenComparing(one -> one.charAt(0) != word.charAt(0))
+                        .thenComparing(one -> Math.abs(one.length() - word.length()))
                         .thenComparing(one -> one));
     }
 

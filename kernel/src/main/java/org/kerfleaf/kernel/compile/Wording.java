@@ -1,6 +1,5 @@
 package org.kerfleaf.kernel.compile;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -8,6 +7,7 @@ import java.util.stream.Collectors;
 
 /** Puts what the compiler says into a maker's words. */
 final class Wording {
+    private static final Pattern QUOTED = Pattern.compile("'(.+?)'");
     private static final Pattern LOCATION =
             Pattern.compile("of type ([\\w.$<>\\[\\]]+)|location: (?:class|interface) ([\\w.$]+)");
     private static final Pattern CONVERTED =
@@ -27,28 +27,44 @@ final class Wording {
      *
      * @param code javac's key of the message
      * @param message its text
+     * @param text the piece it is about
+     * @param at where in the piece it points
      * @param span the maker's text that it marks
      */
-    static String of(String code, String message, String span) {
+    static String of(String code, String message, String text, int at, String span) {
         String key = code.replaceFirst("^compiler\\.err\\.", "");
         if (key.startsWith("expected")) {
-            return missing(message);
+            return missing(message, text, at);
         }
         return switch (key) {
             case "prob.found.req" -> wanted(message);
             case "cant.apply.symbol", "cant.apply.symbols", "cant.apply.diamond.1" -> arguments(message);
-            case "operator.cant.be.applied.1" -> operator(message);
+            case "operator.cant.be.applied.1" -> operator(message, span);
             case "unclosed.str.lit" -> "A \" is missing: the text in quotes does not end in this line.";
             case "unclosed.text.block" -> "A \"\"\" is missing: the text in quotes does not end.";
             case "unclosed.comment" -> "The comment does not end: */ is missing.";
+            case "unclosed.char.lit" -> "Text stands between double quotes, \"like this\".";
             case "premature.eof" -> "The cell ends in the middle: a ) or } is missing, or the rest of the line.";
-            case "illegal.start.of.expr", "illegal.start.of.type", "illegal.start.of.stmt" ->
-                "Something is missing before this, or this is too much.";
-            case "not.stmt" -> "This alone says nothing. A word is missing, or a . or ( is in the wrong place.";
-            case "illegal.char" -> "“%s” cannot stand here.".formatted(span.strip());
+            case "illegal.start.of.expr", "illegal.start.of.type", "illegal.start.of.stmt", "illegal.dot" ->
+                Syntax.hint(text, at, "").orElse("Something is missing before this, or this is too much.");
+            case "not.stmt" ->
+                Syntax.hint(text, at, "")
+                        .orElse("This alone says nothing. A word is missing, or a . or ( is in the wrong place.");
+            case "illegal.char" -> character(text, at);
+            case "missing.ret.stmt" -> "It gives no value at its end: a return is missing.";
+            case "cant.infer.local.var.type" ->
+                "What kind of thing this is cannot be seen. Say it in place of var: Length, Part ...";
+            case "doesnt.exist" -> "There is no such thing to import.";
             case "already.defined" -> "“%s” has its value already.".formatted(lastWord(span));
             default -> plain(message);
         };
+    }
+
+    private static String character(String text, int at) {
+        String one = at < text.length() ? text.substring(at, text.offsetByCodePoints(at, 1)) : "";
+        return "“”„‟″".contains(one) && !one.isEmpty()
+                ? "%s is no quote that cells know. Write \" instead.".formatted(one)
+                : "“%s” cannot stand here.".formatted(one);
     }
 
     /** The words for a name that nobody knows. */
@@ -61,93 +77,92 @@ final class Wording {
             return "There is no “%s” here.".formatted(name);
         }
         String type = location.group(1) != null ? location.group(1) : location.group(2);
-        return "%s has no “%s”.".formatted(capital(aType(type)), name);
+        return "%s has no “%s”.".formatted(capital(TypeWords.of(type)), name);
     }
 
-    private static String missing(String message) {
-        Matcher quoted = Pattern.compile("'(.+?)'").matcher(message);
-        String wanted = quoted.results().map(match -> match.group(1)).collect(Collectors.joining(" or "));
-        if (!wanted.isEmpty()) {
-            return "“%s” is missing here.".formatted(wanted);
-        }
-        return message.contains("<identifier>") ? "A name is missing here." : plain(message);
+    private static String missing(String message, String text, int at) {
+        List<String> wanted =
+                QUOTED.matcher(message).results().map(match -> match.group(1)).toList();
+        // A bracket that is open is what a maker has to close; that a comma could go on is of no use here.
+        String first = wanted.contains(")") ? ")" : String.join(" or ", wanted);
+        String plain = !first.isEmpty()
+                ? "“%s” is missing here.".formatted(first)
+                : message.contains("<identifier>") ? "A name is missing here." : plain(message);
+        return Syntax.hint(text, at, first.isEmpty() ? "?" : first).orElse(plain);
     }
 
     private static String wanted(String message) {
+        if (message.contains("lossy conversion")) {
+            return "A whole number is wanted here, not one with a point.";
+        }
         Matcher types = CONVERTED.matcher(message);
         return types.find()
-                ? "%s is wanted here, not %s.".formatted(capital(aType(types.group(2))), aType(types.group(1)))
-                : plain(message.replaceFirst("incompatible types: ", ""));
+                ? "%s is wanted here, not %s."
+                        .formatted(capital(TypeWords.wanted(types.group(2))), TypeWords.of(types.group(1)))
+                : "This is of another kind than what is wanted here.";
     }
 
     private static String arguments(String message) {
+        if (message.startsWith("constructor ") || message.contains("no suitable constructor")) {
+            return "This does not make one. Begin with its word, like panel(\"Floor\", ply).";
+        }
         Matcher one = REQUIRED.matcher(message);
-        Matcher called = CALLED.matcher(message);
-        if (one.find() && called.find()) {
-            return "“%s” takes %s, not %s."
-                    .formatted(shortName(called.group(1)), types(one.group(1)), types(one.group(2)));
+        if (one.find()) {
+            return takes(called(message), TypeWords.wantedList(one.group(1)), TypeWords.list(one.group(2)));
         }
         Matcher many = NO_SUITABLE.matcher(message);
         if (many.find()) {
             String choices = CANDIDATE
                     .matcher(message)
                     .results()
-                    .map(match -> types(match.group(1)))
+                    .map(match -> TypeWords.wantedList(match.group(1)))
                     .distinct()
-                    .collect(Collectors.joining("; or "));
-            return "“%s” takes %s, not %s.".formatted(shortName(many.group(1)), choices, types(many.group(2)));
+                    .collect(Collectors.joining(", or "));
+            return takes(called(message), choices, TypeWords.list(many.group(2)));
         }
         return plain(message);
     }
 
-    private static String operator(String message) {
+    private static String takes(String word, String wanted, String found) {
+        return "“%s” takes %s; here it has %s.".formatted(word, wanted, found);
+    }
+
+    /** The word that was given what it does not take, as the message calls it. */
+    static String called(String message) {
+        Matcher many = NO_SUITABLE.matcher(message);
+        if (many.find()) {
+            return TypeWords.shortName(many.group(1));
+        }
+        Matcher one = CALLED.matcher(message);
+        return one.find() ? TypeWords.shortName(one.group(1)) : "This";
+    }
+
+    private static String operator(String message, String span) {
         Matcher operands = OPERANDS.matcher(message);
         if (!operands.find()) {
             return plain(message);
         }
         String sign = operands.group(1);
-        String instead = switch (sign) {
-            case "+" -> " Say a.plus(b).";
-            case "-" -> " Say a.minus(b).";
-            case "*" -> " Say a.times(2).";
-            case "/" -> " Say a.dividedBy(2).";
+        String one = TypeWords.of(operands.group(2));
+        String other = TypeWords.of(operands.group(3));
+        return "“%s” does not go between %s and %s.%s".formatted(sign, one, other, instead(sign, one, span));
+    }
+
+    private static String instead(String sign, String one, String span) {
+        Matcher simple =
+                Pattern.compile("([\\w.]+) *\\Q" + sign + "\\E *([\\w.]+)").matcher(span.strip());
+        boolean numberFirst = one.equals("a whole number") || one.equals("a number with a point");
+        String left = simple.matches() ? simple.group(1) : numberFirst ? "2" : "a";
+        String right = simple.matches() ? simple.group(2) : numberFirst ? "a" : "b";
+        return switch (sign) {
+            case "+" -> " Say %s.plus(%s).".formatted(left, right);
+            case "-" -> " Say %s.minus(%s).".formatted(left, right);
+            case "*" -> " Say %s.times(%s).".formatted(numberFirst ? right : left, numberFirst ? left : right);
+            case "/" -> " Say %s.dividedBy(%s).".formatted(left, right);
+            case "<" -> " Say %s.compareTo(%s) < 0.".formatted(left, right);
+            case ">" -> " Say %s.compareTo(%s) > 0.".formatted(left, right);
             default -> "";
         };
-        return "“%s” does not go between %s and %s.%s"
-                .formatted(sign, aType(operands.group(2)), aType(operands.group(3)), instead);
-    }
-
-    private static String types(String list) {
-        String inside = list.strip();
-        if (inside.isEmpty() || inside.startsWith("no arg") || inside.startsWith("compiler.misc.no.args")) {
-            return "nothing in its brackets";
-        }
-        List<String> each =
-                Arrays.stream(inside.split(",(?![^<]*>)")).map(Wording::aType).toList();
-        return String.join(", ", each);
-    }
-
-    /** A type with its article, as a maker would say it. */
-    static String aType(String name) {
-        String plain = shortName(name.strip());
-        return switch (plain) {
-            case "String", "CharSequence" -> "a text in quotes";
-            case "String..." -> "texts in quotes";
-            case "int", "long", "short", "byte", "Integer", "Long" -> "a whole number";
-            case "double", "float", "Double", "Float" -> "a number";
-            case "boolean", "Boolean" -> "true or false";
-            case "void" -> "nothing";
-            case "<null>", "<nulltype>" -> "null";
-            default ->
-                plain.endsWith("...")
-                        ? "any number of " + plain.substring(0, plain.length() - 3)
-                        : ("AEIOUaeiou".indexOf(plain.charAt(0)) >= 0 ? "an " : "a ") + plain;
-        };
-    }
-
-    /** Names without their packages. */
-    private static String shortName(String name) {
-        return name.replaceAll("(?:[\\w$]+\\.)+(?=\\w)", "");
     }
 
     private static String lastWord(String span) {
@@ -155,7 +170,7 @@ final class Wording {
     }
 
     private static String plain(String message) {
-        String first = shortName(message.strip().lines().findFirst().orElse("This makes no sense here."));
+        String first = TypeWords.shortName(message.strip().lines().findFirst().orElse("This makes no sense here."));
         return capital(first) + (first.endsWith(".") ? "" : ".");
     }
 

@@ -38,4 +38,17 @@ class MaskedTest {
         assertThat(Masked.indexOf("widths width$ width", "width", 0)).isEqualTo(14);
         assertThat(Masked.indexOf("widths", "width", 0)).isEqualTo(-1);
     }
+
+    @Test
+    void indexOf_whatFollowsADot_isNoName() {
+        assertThat(Masked.indexOf("floor.wide(wide)", "wide", 0)).isEqualTo(11);
+        assertThat(Masked.indexOfWord("floor.wide(wide)", "wide", 0)).isEqualTo(6);
+    }
+
+    @Test
+    void openComment_findsOnlyTheOneThatDoesNotEnd() {
+        assertThat(Masked.openComment("int a; /* b */ int c; /* d")).isEqualTo(22);
+        assertThat(Masked.openComment("/*/ a")).isZero();
+        assertThat(Masked.openComment("// fine: /*\nString s = \"/*\"; /**/")).isEqualTo(-1);
+    }
 }

@@ -8,7 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class NearestTest {
-    private static final List<String> KNOWN = List.of("Length", "length", "panel", "wide", "width", "depth", "t");
+    private static final List<String> KNOWN =
+            List.of("Length", "length", "pane", "panel", "wide", "width", "depth", "t");
 
     @ParameterizedTest
     @CsvSource({"lenght, length", "Lenght, Length", "panle, panel", "widht, width", "Width, width", "wid, wide", "ty, t"
@@ -20,6 +21,7 @@ class NearestTest {
     @Test
     void to_somethingElse_findsNothing() {
         assertThat(Nearest.to("hinges", KNOWN)).isEmpty();
+        assertThat(Nearest.to("x", KNOWN)).isEmpty();
     }
 
     @ParameterizedTest
