@@ -448,15 +448,15 @@ public final class SamplePlan {
         Money total = Money.of(USD, 273);
         return new Cost(
                 lines,
-                Figure.of(bought, "packs times price", Reason.THE_WORKBOOK),
-                Figure.of(Money.of(USD, 148.23), "price times the share used", Reason.THE_WORKBOOK),
+                Optional.of(Figure.of(bought, "packs times price", Reason.THE_WORKBOOK)),
+                Optional.of(Figure.of(Money.of(USD, 148.23), "price times the share used", Reason.THE_WORKBOOK)),
                 List.of("carriage bolts, 3/8 x 7 1/2 in", "gravel"),
                 List.of(new Cost.KitComparison(
                         "A ready-made cabinet",
                         Money.of(USD, 199),
                         Optional.of(Money.of(USD, 74)),
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
-                        Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK),
+                        Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
                         List.of("post", "paint"))));
     }
 

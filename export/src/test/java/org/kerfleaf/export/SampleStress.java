@@ -127,8 +127,11 @@ public final class SampleStress {
                     Optional.empty()));
             open.add(LONG_NAME);
         }
-        Cost cost = new Cost(
-                lines, p.cost().bought(), p.cost().used(), open, p.cost().compare());
+        List<Cost.KitComparison> kits = p.cost().compare().stream()
+                .map(kit -> new Cost.KitComparison(
+                        kit.name(), kit.price(), kit.freight(), kit.total(), Optional.empty(), kit.lacks()))
+                .toList();
+        Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits);
         List<PlannedStep> steps = new ArrayList<>();
         p.steps()
                 .forEach(s -> steps.add(new PlannedStep(
@@ -179,8 +182,8 @@ public final class SampleStress {
         Plan p = SamplePlan.inches();
         Cost none = new Cost(
                 List.of(),
-                Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s"),
-                Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s"),
+                Optional.of(Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s")),
+                Optional.of(Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s")),
                 List.of(),
                 List.of());
         return new Plan(

@@ -170,9 +170,16 @@ class ColdFrameTest {
 
     @Test
     void cost_asBought_is190_95_and26_05UnderTheKit() {
-        assertThat(plan.cost().bought().value().toString()).isEqualTo("USD 190.95");
+        assertThat(plan.cost().bought().orElseThrow().value().toString()).isEqualTo("USD 190.95");
         assertThat(plan.cost().compare().get(0).total().value().toString()).isEqualTo("USD 217.00");
-        assertThat(plan.cost().compare().get(0).difference().value().toString()).isEqualTo("USD 26.05");
+        assertThat(plan.cost()
+                        .compare()
+                        .get(0)
+                        .difference()
+                        .orElseThrow()
+                        .value()
+                        .toString())
+                .isEqualTo("USD 26.05");
     }
 
     /** Outside sizes held: what stands between two others changes by twice the difference, what laps by nothing. */

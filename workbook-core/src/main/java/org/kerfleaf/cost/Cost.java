@@ -9,15 +9,16 @@ import org.kerfleaf.reason.Figure;
  * What the build costs.
  *
  * @param lines everything to buy, by department
- * @param bought the sum of packs as bought; a line without a price is left out and named in {@code notKnown}
- * @param used the sum of what is used of them
+ * @param bought the sum of packs as bought; a line without a price is left out and named in {@code notKnown}. Not known if no
+ *     line has a price: a sum nothing is in would be read as free of charge
+ * @param used the sum of what is used of them; not known if no line has both a price and a share
  * @param notKnown names of the lines whose price or share is not known
  * @param compare bought kits
  */
 public record Cost(
         List<CostLine> lines,
-        Figure<Money> bought,
-        Figure<Money> used,
+        Optional<Figure<Money>> bought,
+        Optional<Figure<Money>> used,
         List<String> notKnown,
         List<KitComparison> compare) {
 
@@ -28,7 +29,7 @@ public record Cost(
      * @param price of the kit
      * @param freight to the door, if it has any
      * @param total price and freight
-     * @param difference the kit's total less the build as bought: positive if building is cheaper
+     * @param difference the kit's total less the build as bought: positive if building is cheaper; not known where that is
      * @param lacks what the kit leaves out and the build has, so the two are not yet like for like
      */
     public record KitComparison(
@@ -36,6 +37,6 @@ public record Cost(
             Money price,
             Optional<Money> freight,
             Figure<Money> total,
-            Figure<Money> difference,
+            Optional<Figure<Money>> difference,
             List<String> lacks) {}
 }

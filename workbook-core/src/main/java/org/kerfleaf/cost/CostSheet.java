@@ -65,7 +65,7 @@ public final class CostSheet {
         List<CostLine> ordered = lines.stream()
                 .sorted(Comparator.comparing(CostLine::department))
                 .toList();
-        Figure<Money> bought = bought(ordered);
+        Optional<Figure<Money>> bought = bought(ordered);
         return new Cost(
                 ordered,
                 bought,
@@ -75,10 +75,12 @@ public final class CostSheet {
                         .map(CostLine::what)
                         .distinct()
                         .toList(),
-                kits.stream().map(kit -> against(kit, bought.value())).toList());
+                kits.stream()
+                        .map(kit -> against(kit, bought.map(Figure::value)))
+                        .toList());
     }
 
-    private Figure<Money> bought(List<CostLine> ordered) {
+    private Optional<Figure<Money>> bought(List<CostLine> ordered) {
         Money sum = Money.zero(currency);
         int priced = 0;
         for (CostLine line : ordered) {
@@ -87,15 +89,10 @@ public final class CostSheet {
                 priced++;
             }
         }
-        return Figure.of(
-                sum,
-                "sum of packs · price",
-                ARITHMETIC,
-                given("lines with a price", priced),
-                given("lines", ordered.size()));
+        return sumOf(sum, priced, "sum of packs · price", "lines with a price", ordered.size());
     }
 
-    private Figure<Money> used(List<CostLine> ordered) {
+    private Optional<Figure<Money>> used(List<CostLine> ordered) {
         BigMoney sum = BigMoney.zero(currency);
         int shared = 0;
         for (CostLine line : ordered) {
@@ -105,15 +102,23 @@ public final class CostSheet {
                 shared++;
             }
         }
-        return Figure.of(
+        return sumOf(
                 sum.toMoney(RoundingMode.HALF_UP),
+                shared,
                 "sum of packs · price · share used, rounded once",
-                ARITHMETIC,
-                given("lines with price and share", shared),
-                given("lines", ordered.size()));
+                "lines with price and share",
+                ordered.size());
     }
 
-    private static KitComparison against(Kit kit, Money bought) {
+    /** The sum of {@code known} of the lines. None of many is not known, rather than free of charge; none of none is nothing. */
+    private static Optional<Figure<Money>> sumOf(Money sum, int known, String formula, String ofWhat, int lines) {
+        if (known == 0 && lines > 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Figure.of(sum, formula, ARITHMETIC, given(ofWhat, known), given("lines", lines)));
+    }
+
+    private static KitComparison against(Kit kit, Optional<Money> bought) {
         Money total = kit.freight.map(kit.price::plus).orElse(kit.price);
         return new KitComparison(
                 kit.name,
@@ -125,12 +130,12 @@ public final class CostSheet {
                         ARITHMETIC,
                         given("price", kit.price),
                         kit.freight.map(f -> given("freight", f)).orElse(given("freight", "none said"))),
-                Figure.of(
-                        total.minus(bought),
+                bought.map(materials -> Figure.of(
+                        total.minus(materials),
                         "kit with freight - materials as bought; more than 0: building is cheaper",
                         ARITHMETIC,
                         given("kit with freight", total),
-                        given("materials", bought)),
+                        given("materials", materials))),
                 kit.lacks);
     }
 }

@@ -139,8 +139,7 @@ final class Painting {
                     .toList();
             if (there.size() > 1) {
                 pieces += there.size();
-                sum = sum.plus(java.util.Optional.ofNullable(new SolidSeams(finished).inside(there))
-                        .orElse(Length.ZERO));
+                sum = sum.plus(new SolidSeams(finished).inside(there));
             }
         }
         return Figure.of(

@@ -31,8 +31,8 @@ final class Sawing {
 
     List<SawSetting> settings(List<PlannedPart> parts) {
         Optional<Saw> saw = sketch.all(Saw.class).stream().findFirst();
-        Straightedges straightedges = new Straightedges(
-                saw.flatMap(Saw::kerf).orElse(Length.ZERO), saw.flatMap(Saw::left), saw.flatMap(Saw::right));
+        Straightedges straightedges =
+                new Straightedges(saw.flatMap(Saw::kerf), saw.flatMap(Saw::left), saw.flatMap(Saw::right));
         SawSetUps setUps = new SawSetUps(straightedges);
         for (PlannedPart part : parts) {
             SizedPart own = sized.stream()

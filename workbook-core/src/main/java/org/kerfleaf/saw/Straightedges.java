@@ -16,11 +16,11 @@ import org.kerfleaf.saw.SawSetting.Straightedge;
  * <p>On the keep side the blade's near face runs on the line: base edge to blade. On the waste side the far face does, so the
  * kerf is added. (Geometry.) The distances are true for an upright blade only, since a blade tilts about a pivot of its own.
  *
- * @param kerf the width of the cut
+ * @param kerf the width of the cut, if measured; without it there is no line on the waste side
  * @param left from the base's left edge to the near face of the blade, if measured
  * @param right from the base's right edge to the near face of the blade, if measured
  */
-public record Straightedges(Length kerf, Optional<Length> left, Optional<Length> right) {
+public record Straightedges(Optional<Length> kerf, Optional<Length> left, Optional<Length> right) {
     /** All the ways to clamp it that the measured distances allow: left of the saw first, keep side before waste side. */
     public List<Straightedge> lines() {
         List<Straightedge> lines = new ArrayList<>();
@@ -37,13 +37,13 @@ public record Straightedges(Length kerf, Optional<Length> left, Optional<Length>
                         "on the keep side: base edge to the near face of the blade",
                         Reason.GEOMETRY,
                         given("base edge to blade", base))));
-        lines.add(new Straightedge(
+        kerf.ifPresent(width -> lines.add(new Straightedge(
                 where + ", on the waste side",
                 Figure.of(
-                        base.plus(kerf),
+                        base.plus(width),
                         "on the waste side: base edge to the near face of the blade, and the kerf",
                         Reason.GEOMETRY,
                         given("base edge to blade", base),
-                        given("kerf", kerf))));
+                        given("kerf", width)))));
     }
 }

@@ -27,9 +27,9 @@ class CostSheetTest {
                 .compare("kit", usd("169"), Optional.of(usd("48")), List.of())
                 .cost();
 
-        assertThat(cost.bought().value()).isEqualTo(usd("190.95"));
+        assertThat(cost.bought().orElseThrow().value()).isEqualTo(usd("190.95"));
         assertThat(cost.compare().get(0).total().value()).isEqualTo(usd("217"));
-        assertThat(cost.compare().get(0).difference().value()).isEqualTo(usd("26.05"));
+        assertThat(cost.compare().get(0).difference().orElseThrow().value()).isEqualTo(usd("26.05"));
     }
 
     /** The seed-swap cabinet's kit: 199 + 74. */
@@ -49,7 +49,7 @@ class CostSheetTest {
                 .add(line(Department.FINISH, "b", 1, "1.00", 0.0025))
                 .cost();
 
-        assertThat(cost.used().value()).isEqualTo(usd("0.01"));
+        assertThat(cost.used().orElseThrow().value()).isEqualTo(usd("0.01"));
     }
 
     @Test
@@ -60,8 +60,8 @@ class CostSheetTest {
                 .cost();
 
         assertThat(cost.notKnown()).containsExactly("gravel");
-        assertThat(cost.bought().value()).isEqualTo(usd("62.00"));
-        assertThat(cost.used().value()).isEqualTo(usd("31.00"));
+        assertThat(cost.bought().orElseThrow().value()).isEqualTo(usd("62.00"));
+        assertThat(cost.used().orElseThrow().value()).isEqualTo(usd("31.00"));
     }
 
     @Test
@@ -70,9 +70,34 @@ class CostSheetTest {
                 new CostLine(Department.FINISH, "brush", "", packs(1), Optional.empty(), Optional.of(usd("4.00")));
         Cost cost = sheet().add(whole).cost();
 
-        assertThat(cost.bought().value()).isEqualTo(usd("4.00"));
-        assertThat(cost.used().value()).isEqualTo(usd("0.00"));
+        assertThat(cost.bought().orElseThrow().value()).isEqualTo(usd("4.00"));
+        assertThat(cost.used()).isEmpty();
         assertThat(cost.notKnown()).containsExactly("brush");
+    }
+
+    /** Nought would be read as free of charge, and a kit as dearer than it. */
+    @Test
+    void cost_noPriceAtAll_isNotKnown_norIsADifference() {
+        CostLine gravel = new CostLine(
+                Department.GROUND,
+                "gravel",
+                "",
+                packs(1),
+                Optional.of(Figure.of(Ratio.of(1), "f", "s")),
+                Optional.empty());
+        Cost cost = sheet().add(gravel)
+                .compare("kit", usd("169"), Optional.empty(), List.of())
+                .cost();
+
+        assertThat(cost.bought()).isEmpty();
+        assertThat(cost.used()).isEmpty();
+        assertThat(cost.compare().get(0).total().value()).isEqualTo(usd("169"));
+        assertThat(cost.compare().get(0).difference()).isEmpty();
+    }
+
+    @Test
+    void cost_nothingToBuy_isNothing() {
+        assertThat(sheet().cost().bought().orElseThrow().value()).isEqualTo(usd("0.00"));
     }
 
     @Test

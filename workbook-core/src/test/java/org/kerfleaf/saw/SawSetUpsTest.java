@@ -15,7 +15,7 @@ class SawSetUpsTest {
     private static final Length SHEET = Length.ofSixtyFourths(46);
     private static final Length TRIM = Length.ofSixtyFourths(48);
     private static final Straightedges SAW = new Straightedges(
-            Length.ofSixtyFourths(8), Optional.of(Length.ofInches(1.5)), Optional.of(Length.ofInches(5)));
+            Optional.of(Length.ofSixtyFourths(8)), Optional.of(Length.ofInches(1.5)), Optional.of(Length.ofInches(5)));
 
     /** Base 1 1/2 left and 5 right, kerf 1/8: two numbers on each side of the saw. */
     @Test
@@ -31,8 +31,15 @@ class SawSetUpsTest {
 
     @Test
     void lines_nothingMeasured_areNone() {
-        assertThat(new Straightedges(Length.ofSixtyFourths(8), Optional.empty(), Optional.empty()).lines())
+        assertThat(new Straightedges(Optional.of(Length.ofSixtyFourths(8)), Optional.empty(), Optional.empty()).lines())
                 .isEmpty();
+    }
+
+    @Test
+    void lines_kerfNotMeasured_areOnTheKeepSideOnly() {
+        assertThat(new Straightedges(Optional.empty(), Optional.of(Length.ofInches(1.5)), Optional.empty()).lines())
+                .extracting(Straightedge::where)
+                .containsExactly("left of the saw, on the keep side");
     }
 
     @Test

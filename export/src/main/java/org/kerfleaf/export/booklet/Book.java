@@ -6,11 +6,13 @@ import java.text.DecimalFormatSymbols;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.export.drawing.Lettering;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.workbook.Prose;
 
 /** What every page kind reads, and how it says amounts, hours and step numbers. */
@@ -33,6 +35,10 @@ record Book(Plan plan, Prose prose, Paper paper, Lettering lettering) {
     }
 
     /** An amount without its currency: {@code 1,204.50}. */
+    static String amount(Optional<Figure<Money>> sum) {
+        return sum.map(known -> amount(known.value())).orElse(NOT_KNOWN);
+    }
+
     static String amount(Money money) {
         return amount(money.getAmount());
     }

@@ -12,6 +12,7 @@ import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.export.chart.Bars;
 import org.kerfleaf.export.chart.SheetUse;
 import org.kerfleaf.export.drawing.Style;
+import org.kerfleaf.reason.Figure;
 
 /** What it costs as bought and as used, where the money goes line by line, and a bought kit beside it. */
 final class CostPages {
@@ -39,14 +40,17 @@ final class CostPages {
         if (!cost.notKnown().isEmpty()) {
             flow.add(Paragraph.of(ShoppingPage.missing(cost), Style.LABEL, 1.4, 0));
         }
-        flow.add(
-                Paragraph.of("As bought: " + cost.bought().reason().in(book.measures()) + ".", Style.CAPTION, 1.35, 0));
-        flow.add(Paragraph.of("As used: " + cost.used().reason().in(book.measures()) + ".", Style.CAPTION, 1.35, 0));
+        cost.bought().ifPresent(sum -> flow.add(reason("As bought", sum)));
+        cost.used().ifPresent(sum -> flow.add(reason("As used", sum)));
         cost.compare().forEach(kit -> compare(flow, cost, kit));
         if (departments) {
             flow.add(Departments.chart(cost));
         }
         chart(flow, cost);
+    }
+
+    private Block reason(String what, Figure<Money> sum) {
+        return Paragraph.of(what + ": " + sum.reason().in(book.measures()) + ".", Style.CAPTION, 1.35, 0);
     }
 
     private Table lines(Cost cost) {
@@ -72,9 +76,9 @@ final class CostPages {
                 Cell.bold(cost.notKnown().isEmpty() ? "Together" : "Together, without what is not known"),
                 Cell.empty(),
                 Cell.empty(),
-                Cell.right(Book.amount(cost.bought().value()), Style.LABEL_SEMI),
+                Cell.right(Book.amount(cost.bought()), Style.LABEL_SEMI),
                 Cell.empty(),
-                Cell.right(Book.amount(cost.used().value()), Style.LABEL_SEMI));
+                Cell.right(Book.amount(cost.used()), Style.LABEL_SEMI));
     }
 
     private static Optional<Money> used(CostLine line) {
@@ -101,7 +105,7 @@ final class CostPages {
                 .flatMap(line -> line.bought().stream())
                 .reduce(Money::plus)
                 .ifPresent(rest -> bars.add(bar("%d others".formatted(priced.size() - shown), rest)));
-        Bars chart = new Bars(bars, Book.amount(cost.bought().value()));
+        Bars chart = new Bars(bars, Book.amount(cost.bought()));
         flow.together(List.of(Marks.heading("As bought, dearest first"), Block.picture(chart.height(), chart::paint)));
     }
 
@@ -117,14 +121,13 @@ final class CostPages {
         table.row(
                 Cell.bold("the kit, delivered"),
                 Cell.right(Book.amount(kit.total().value())));
-        table.row(
-                Cell.text("this build, as bought"),
-                Cell.right(Book.amount(cost.bought().value())));
-        Money difference = kit.difference().value();
-        String words = difference.isNegative()
-                ? "buying is cheaper by"
-                : difference.isZero() ? "no difference" : "building is cheaper by";
-        table.total(Cell.bold(words), Cell.right(Book.amount(difference.abs()), Style.LABEL_SEMI));
+        table.row(Cell.text("this build, as bought"), Cell.right(Book.amount(cost.bought())));
+        kit.difference().map(Figure::value).ifPresent(difference -> {
+            String words = difference.isNegative()
+                    ? "buying is cheaper by"
+                    : difference.isZero() ? "no difference" : "building is cheaper by";
+            table.total(Cell.bold(words), Cell.right(Book.amount(difference.abs()), Style.LABEL_SEMI));
+        });
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.space(6));
         blocks.add(table.whole(flow.width()));

@@ -130,12 +130,10 @@ final class CoverPage {
         return facts;
     }
 
-    /** A sum that nothing is in yet is not a cost of nothing. */
     private static String cost(Cost cost) {
-        if (cost.bought().value().isZero() && !cost.notKnown().isEmpty()) {
-            return "not known";
-        }
-        return cost.bought().value() + (cost.notKnown().isEmpty() ? "" : " and more");
+        return cost.bought()
+                .map(sum -> sum.value() + (cost.notKnown().isEmpty() ? "" : " and more"))
+                .orElse(Book.NOT_KNOWN);
     }
 
     private String stock() {

@@ -27,7 +27,7 @@ final class Departments {
         if (bars.isEmpty()) {
             return Block.space(0);
         }
-        Bars chart = new Bars(bars, Book.amount(cost.bought().value()));
+        Bars chart = new Bars(bars, Book.amount(cost.bought()));
         return Block.stack(List.of(Marks.heading("Where the money goes"), Block.picture(chart.height(), chart::paint)));
     }
 }

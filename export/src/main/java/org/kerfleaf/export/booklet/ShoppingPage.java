@@ -95,7 +95,7 @@ final class ShoppingPage {
                 Cell.bold(complete ? "Together" : "Together, without what is not known"),
                 Cell.empty(),
                 Cell.empty(),
-                Cell.right(Book.amount(book.plan().cost().bought().value()), Style.LABEL_SEMI));
+                Cell.right(Book.amount(book.plan().cost().bought()), Style.LABEL_SEMI));
     }
 
     private List<CostLine> lines(Department department) {

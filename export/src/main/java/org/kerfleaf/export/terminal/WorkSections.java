@@ -15,6 +15,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.PlannedStep.Take;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.site.SitePlan;
@@ -158,12 +159,8 @@ final class WorkSections {
         }
         page.grid(grid);
         page.blank();
-        // A sum of nothing known is not known either; nought would be read as free of charge.
-        boolean priced = cost.lines().stream().anyMatch(line -> line.bought().isPresent());
-        page.line("As bought  " + amount(Optional.of(cost.bought().value()).filter(sum -> priced)));
-        boolean shared = cost.lines().stream()
-                .anyMatch(line -> line.bought().isPresent() && line.share().isPresent());
-        page.line("As used    " + amount(Optional.of(cost.used().value()).filter(sum -> shared)));
+        page.line("As bought  " + amount(cost.bought().map(Figure::value)));
+        page.line("As used    " + amount(cost.used().map(Figure::value)));
         if (!cost.notKnown().isEmpty()) {
             page.hanging("Not known, and left out of the totals: ", String.join(", ", cost.notKnown()));
         }
@@ -174,15 +171,16 @@ final class WorkSections {
         }
         page.why("as bought", cost.bought());
         page.why("as used", cost.used());
-        cost.compare().forEach(kit -> kit(page, kit, priced));
+        cost.compare().forEach(kit -> kit(page, kit));
     }
 
-    private static void kit(Page page, KitComparison kit, boolean priced) {
+    private static void kit(Page page, KitComparison kit) {
         page.blank();
         String freight = kit.freight()
                 .map(money -> " and " + amount(Optional.of(money)) + " freight")
                 .orElse("");
-        String building = priced ? difference(kit) : "What building costs is not known.";
+        String building =
+                kit.difference().map(figure -> difference(figure.value())).orElse("What building costs is not known.");
         page.paragraph("%s: %s%s. %s".formatted(kit.name(), amount(Optional.of(kit.price())), freight, building));
         if (!kit.lacks().isEmpty()) {
             page.paragraph("The kit leaves out: " + String.join(", ", kit.lacks()) + ".");
@@ -191,10 +189,9 @@ final class WorkSections {
         page.why("difference", kit.difference());
     }
 
-    private static String difference(KitComparison kit) {
-        String difference = amount(Optional.of(kit.difference().value().abs()));
-        boolean less = kit.difference().value().isPositiveOrZero();
-        return "Building, as bought, costs %s %s.".formatted(difference, less ? "less" : "more");
+    private static String difference(Money difference) {
+        String amount = amount(Optional.of(difference.abs()));
+        return "Building, as bought, costs %s %s.".formatted(amount, difference.isPositiveOrZero() ? "less" : "more");
     }
 
     private static String amount(Optional<Money> money) {

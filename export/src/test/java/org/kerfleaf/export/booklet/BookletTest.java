@@ -216,7 +216,13 @@ class BookletTest {
         Plan plan = SamplePlan.inches();
         try (PrintedPdf pdf = printed(plan, Paper.A4)) {
             String text = pdf.text();
-            assertThat(text).contains(plan.cost().bought().value().getAmount().toPlainString());
+            assertThat(text)
+                    .contains(plan.cost()
+                            .bought()
+                            .orElseThrow()
+                            .value()
+                            .getAmount()
+                            .toPlainString());
             assertThat(text).contains("This is an estimate for planning.", "Not known here: Frost depth");
             assertThat(text).contains("Nobody digs before the buried lines are located");
             assertThat(text).contains("a mitre scale reads from square");
@@ -224,6 +230,15 @@ class BookletTest {
             assertThat(text).contains("The two roof halves meet at 120°");
             assertThat(text).contains("24 13/32 heavy");
             assertThat(pdf.pages()).isGreaterThan(12);
+        }
+    }
+
+    /** No line of this plan has a price: a total of nought would be read as free of charge. */
+    @Test
+    void write_noPriceKnown_hasNoTotalOfNought() throws IOException {
+        try (PrintedPdf pdf = printed(SampleStress.longNames(), Paper.A4)) {
+            assertThat(pdf.text()).contains("Together, without what is not known", "not known", "the kit, delivered");
+            assertThat(pdf.text()).doesNotContain("0.00", "cheaper by", "no difference", "As bought: ");
         }
     }
 

@@ -104,11 +104,11 @@ class PlanFormTest {
     @Test
     void json_cost_isThePlansAndSaysNullForWhatIsNotKnown() {
         JsonNode cost = read(PLAN).get("cost");
-        same(cost.get("bought"), PLAN.cost().bought().value().getAmount());
-        same(cost.get("used"), PLAN.cost().used().value().getAmount());
+        same(cost.get("bought"), PLAN.cost().bought().orElseThrow().value().getAmount());
+        same(cost.get("used"), PLAN.cost().used().orElseThrow().value().getAmount());
         same(
                 cost.get("compare").get(0).get("difference"),
-                PLAN.cost().compare().get(0).difference().value().getAmount());
+                PLAN.cost().compare().get(0).difference().orElseThrow().value().getAmount());
         for (int at = 0; at < PLAN.cost().lines().size(); at++) {
             CostLine line = PLAN.cost().lines().get(at);
             JsonNode form = cost.get("lines").get(at);

@@ -95,13 +95,15 @@ public final class PlanFixture {
                 .map(line -> new CostLine(
                         line.department(), line.what(), line.detail(), line.packs(), line.share(), Optional.empty()))
                 .toList();
-        Figure<Money> nothing = figure(Money.zero(USD), "no price is known");
         Cost cost = new Cost(
                 lines,
-                nothing,
-                nothing,
+                Optional.empty(),
+                Optional.empty(),
                 lines.stream().map(CostLine::what).toList(),
-                plan.cost().compare());
+                plan.cost().compare().stream()
+                        .map(kit -> new KitComparison(
+                                kit.name(), kit.price(), kit.freight(), kit.total(), Optional.empty(), kit.lacks()))
+                        .toList());
         return new Plan(
                 plan.title(),
                 plan.style(),
@@ -146,7 +148,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Cost(List.of(), nothing, nothing, List.of(), List.of()),
+                new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of()),
                 List.of(),
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
@@ -457,8 +459,8 @@ public final class PlanFixture {
         Money freight = money("24.00");
         return new Cost(
                 lines,
-                figure(bought, "the sum of packs by price"),
-                figure(used, "the sum of what is used"),
+                Optional.of(figure(bought, "the sum of packs by price")),
+                Optional.of(figure(used, "the sum of what is used")),
                 List.of("exterior PVA"),
                 List.of(
                         new KitComparison(
@@ -466,14 +468,15 @@ public final class PlanFixture {
                                 kit,
                                 Optional.of(freight),
                                 figure(kit.plus(freight), "price and freight"),
-                                figure(kit.plus(freight).minus(bought), "the kit's total less the build as bought"),
+                                Optional.of(figure(
+                                        kit.plus(freight).minus(bought), "the kit's total less the build as bought")),
                                 List.of("paint", "glue")),
                         new KitComparison(
                                 "Bare kit",
                                 kit,
                                 Optional.empty(),
                                 figure(kit, "price"),
-                                figure(kit.minus(bought), "the kit's total less the build as bought"),
+                                Optional.of(figure(kit.minus(bought), "the kit's total less the build as bought")),
                                 List.of())));
     }
 

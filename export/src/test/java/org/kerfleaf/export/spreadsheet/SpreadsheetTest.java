@@ -131,7 +131,12 @@ class SpreadsheetTest {
             Cell total =
                     under(buy, "Cost, USD", find(buy, "All of it, as bought").getRowIndex());
             assertThat(total.getNumericCellValue())
-                    .isEqualTo(plan.cost().bought().value().getAmount().doubleValue());
+                    .isEqualTo(plan.cost()
+                            .bought()
+                            .orElseThrow()
+                            .value()
+                            .getAmount()
+                            .doubleValue());
         }
     }
 
