@@ -127,8 +127,7 @@ public final class SamplePlan {
                 2,
                 sideInside,
                 deep,
-                List.of(new PlannedEdge(
-                        "top", PlannedEdge.Cut.BEVEL, figure(slope, "roof slope"), figure(slope.rise(t), "t · tan"))),
+                List.of(PlannedEdge.bevel("top", figure(slope, "roof slope"), figure(slope.rise(t), "t · tan"))),
                 ""));
         parts.add(panel("C", "Back", 1, peak, front, List.of(), "gable at 30°; two vents " + say(Length.ofInches(1))));
         parts.add(panel(
@@ -146,11 +145,8 @@ public final class SamplePlan {
                 2,
                 roofDeep,
                 roofLong,
-                List.of(new PlannedEdge(
-                        "ridge",
-                        PlannedEdge.Cut.BEVEL,
-                        figure(slope, "half of 180° less 120°"),
-                        figure(slope.rise(t), "t · tan"))),
+                List.of(PlannedEdge.bevel(
+                        "ridge", figure(slope, "half of 180° less 120°"), figure(slope.rise(t), "t · tan"))),
                 ""));
         parts.add(panel(
                 "G",

@@ -9,6 +9,8 @@ import java.util.TreeSet;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Pose;
 import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.Mount;
 import org.kerfleaf.sketch.Origin;
@@ -20,26 +22,78 @@ import org.kerfleaf.sketch.Where;
  * Everything that is placed, in one frame.
  *
  * <p>What is placed by way of each other is one build. A build whose post stands in a hole has the ground at z = 0; a build
- * that is mounted is moved onto the other.
+ * that is mounted is moved onto the other: set down upright on top of it, or laid on its slope.
  */
 final class Assembly {
+    /** From one build to the next where nothing joins them. */
+    private static final Length APART = Length.ofMillimetres(300);
+
     private final Map<Origin, List<Piece>> pieces = new LinkedHashMap<>();
     private final Map<Origin, Origin> build = new LinkedHashMap<>();
+    private final Map<Origin, Origin> together = new LinkedHashMap<>();
+    private int groupCount;
 
-    Assembly(Sketch sketch, Places places, Problems problems) {
+    private final Sketch sketch;
+    private final Sizing sizing;
+
+    Assembly(Sketch sketch, Sizing sizing, Places places, Problems problems) {
+        this.sketch = sketch;
+        this.sizing = sizing;
         for (Placing placing : sketch.all(Placing.class)) {
             places.of(placing.origin()).ifPresent(found -> pieces.put(placing.origin(), found));
             build.put(placing.origin(), placing.origin());
         }
         for (Placing placing : sketch.all(Placing.class)) {
             for (Where where : placing.where()) {
-                Places.other(where).ifPresent(other -> join(placing.origin(), other));
+                Places.others(where).forEach(other -> join(placing.origin(), other));
             }
         }
         sketch.all(Hole.class).forEach(this::intoTheGround);
         for (Mount mount : sketch.all(Mount.class)) {
-            problems.trying(mount.origin(), () -> mounted(mount));
+            problems.trying(mount.origin(), () -> mounted(mount)).ifPresent(this::oneFrame);
         }
+        besideEachOther();
+    }
+
+    private void oneFrame(Mount mount) {
+        List<Origin> onto = mount.onTopOf().map(List::of).orElse(mount.restsOn());
+        together.put(root(mount.what()), group(root(onto.get(0))));
+    }
+
+    /** The root of the build on which, in the end, this one stands. */
+    private Origin group(Origin root) {
+        Origin at = root;
+        while (together.containsKey(at)) {
+            at = together.get(at);
+        }
+        return at;
+    }
+
+    /** Builds that nothing joins stand in a row, so that no two of them are in one place. */
+    private void besideEachOther() {
+        Map<Origin, List<Piece>> groups = new LinkedHashMap<>();
+        all().forEach(p -> groups.computeIfAbsent(group(root(p.placing())), r -> new ArrayList<>())
+                .add(p));
+        groupCount = groups.size();
+        Box before = null;
+        for (Map.Entry<Origin, List<Piece>> entry : groups.entrySet()) {
+            Box hull = hull(entry.getValue());
+            if (before != null) {
+                Length right = before.high(Axis.X).plus(APART).minus(hull.low(Axis.X));
+                for (Origin placing : List.copyOf(pieces.keySet())) {
+                    if (placing.equals(root(placing)) && group(placing).equals(entry.getKey())) {
+                        move(placing, Axis.X, right);
+                    }
+                }
+                hull = hull.movedBy(Axis.X, right);
+            }
+            before = hull;
+        }
+    }
+
+    /** Whether everything that is placed hangs together, or is mounted on each other. */
+    boolean isOne() {
+        return groupCount == 1;
     }
 
     /** The pieces of one placing; none if its place is not known. */
@@ -99,21 +153,61 @@ final class Assembly {
     }
 
     private Mount mounted(Mount mount) {
-        Origin onto = mount.onTopOf()
-                .orElseThrow(() -> new Unplannable(mount.origin(), "Mounted on what? Say .onTopOf(seatIn)."));
-        if (of(mount.what()).isEmpty() || of(onto).isEmpty()) {
-            throw new Unplannable(mount.origin(), "What is mounted, or what it stands on, has no place yet.");
+        List<Origin> onto = mount.onTopOf().map(List::of).orElse(mount.restsOn());
+        if (onto.isEmpty()) {
+            throw new Unplannable(
+                    mount.origin(), "Mounted on what? Say .onTopOf(seatIn), or .restsOn(frontIn, sidesIn).");
         }
-        if (root(mount.what()).equals(root(onto))) {
-            throw new Unplannable(mount.origin(), "Both hang together already; mount moves one build onto another.");
+        for (Origin on : onto) {
+            if (of(mount.what()).isEmpty() || of(on).isEmpty()) {
+                throw new Unplannable(mount.origin(), "What is mounted, or what it stands on, has no place yet.");
+            }
+            if (root(mount.what()).equals(root(on))) {
+                throw new Unplannable(
+                        mount.origin(), "Both hang together already; mount moves one build onto another.");
+            }
         }
+        if (mount.onTopOf().isPresent()) {
+            stand(mount, onto.get(0));
+        } else {
+            lie(mount);
+        }
+        return mount;
+    }
+
+    private void stand(Mount mount, Origin onto) {
         Box stands = hull(of(onto));
         Box held = hull(of(mount.what()));
         move(mount.what(), Axis.Z, stands.high(Axis.Z).minus(held.low(Axis.Z)));
         for (Axis axis : List.of(Axis.X, Axis.Y)) {
             move(mount.what(), axis, stands.middle(axis).minus(held.middle(axis)));
         }
-        return mount;
+    }
+
+    /** Lays a whole build on a slope. */
+    private void lie(Mount mount) {
+        Support support = Support.of(mount.restsOn(), this::sizedOf, key -> hull(of(key)))
+                .orElseThrow(() -> new Unplannable(
+                        mount.origin(),
+                        "A build rests on nothing with a sloping top. One part .highFrontToBack(...) would carry it."));
+        List<Piece> build = buildOf(mount.what());
+        Box hull = hull(build);
+        Pose there = support.lying(mount, hull);
+        Origin root = root(mount.what());
+        pieces.replaceAll((key, old) -> root(key).equals(root)
+                ? old.stream().map(p -> lain(p, hull, there)).toList()
+                : old);
+    }
+
+    private Piece lain(Piece piece, Box hull, Pose there) {
+        PlacedSolid level = piece.sloping()
+                .orElseGet(() -> Bodies.standing(sizing.of(piece.part()).orElseThrow(), piece, hull));
+        return Piece.sloping(
+                piece.placing(), piece.index(), level.at(level.pose().then(there)));
+    }
+
+    private SizedPart sizedOf(Origin key) {
+        return sketch.placing(key).flatMap(p -> sizing.of(p.part())).orElseThrow();
     }
 
     private void move(Origin placing, Axis axis, Length by) {

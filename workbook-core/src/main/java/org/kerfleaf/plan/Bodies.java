@@ -4,12 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
 import org.kerfleaf.shape.Face;
-import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Pose;
 import org.kerfleaf.shape.SheetSide;
@@ -17,7 +15,6 @@ import org.kerfleaf.shape.Solid;
 import org.kerfleaf.shape.Touching;
 import org.kerfleaf.shape.Vector;
 import org.kerfleaf.sketch.Glazing;
-import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Trait;
@@ -43,11 +40,17 @@ final class Bodies {
             Box hull = Assembly.hull(build);
             for (Piece piece : build) {
                 SizedPart part = sizing.of(piece.part()).orElseThrow();
-                problems.trying(part.said().origin(), () -> piece.sloping().orElseGet(() -> square(part, piece, hull)))
+                problems.trying(
+                                part.said().origin(),
+                                () -> piece.sloping().orElseGet(() -> standing(part, piece, hull)))
                         .ifPresent(solid -> solids.put(piece, solid));
             }
         }
-        sketch.all(Glazing.class).forEach(glazing -> pane(glazing).ifPresent(pane -> panes.put(glazing, pane)));
+        for (Glazing glazing : sketch.all(Glazing.class)) {
+            problems.trying(glazing.origin(), () -> pane(glazing))
+                    .flatMap(pane -> pane)
+                    .ifPresent(pane -> panes.put(glazing, pane));
+        }
     }
 
     /** The solid of a piece that has one. */
@@ -86,8 +89,9 @@ final class Bodies {
         return panes;
     }
 
-    private PlacedSolid square(SizedPart part, Piece piece, Box hull) {
-        return part.said().kind() == PartKind.BOARD ? board(part, piece) : panel(part, piece, hull);
+    /** The solid of a piece that stands square in a build of that hull. */
+    static PlacedSolid standing(SizedPart part, Piece piece, Box hull) {
+        return part.isTurnedWhenPlaced() ? board(part, piece) : panel(part, piece, hull);
     }
 
     // ---- panels --------------------------------------------------------------------------------------------------
@@ -115,7 +119,7 @@ final class Bodies {
                 mirrored = false;
             }
         }
-        Solid solid = solid(part, mirrored);
+        Solid solid = mirrored ? part.solid().mirrored() : part.solid();
         return new PlacedSolid(part.said().name(), piece.index(), solid, standing(piece.box(), u, v));
     }
 
@@ -130,55 +134,6 @@ final class Bodies {
         return (direction > 0 ? box.low(axis) : box.high(axis)).inMillimetres();
     }
 
-    private static Solid solid(SizedPart part, boolean mirrored) {
-        Outline outline = outline(part);
-        for (Cutout cutout : part.cutouts()) {
-            outline = outline.opening(cutout.name(), shape(cutout));
-        }
-        Solid solid = Solid.of(
-                mirrored ? outline.mirrored() : outline, part.thickness().value());
-        Optional<Angle> rises = part.said().trait(Trait.TopBevel.class).map(Trait.TopBevel::rises);
-        if (rises.isPresent() && !rises.get().isZero()) {
-            boolean inward = rises.get().nanodegrees() > 0;
-            Angle tilt = inward ? rises.get() : Angle.ZERO.minus(rises.get());
-            solid = solid.bevelled("TOP", tilt, inward ? SheetSide.INSIDE : SheetSide.OUTSIDE);
-        }
-        for (Trait.RabbetIn rabbet : part.said().traits(Trait.RabbetIn.class)) {
-            solid = solid.rabbetAround(
-                    "rabbet round " + rabbet.opening(),
-                    rabbet.opening(),
-                    rabbet.wide(),
-                    rabbet.deep(),
-                    side(rabbet.face()));
-        }
-        return solid;
-    }
-
-    private static SheetSide side(Side face) {
-        return face == Side.INSIDE ? SheetSide.INSIDE : SheetSide.OUTSIDE;
-    }
-
-    private static Outline outline(SizedPart part) {
-        Length across = part.across().value();
-        Optional<Trait.Gable> gable = part.said().trait(Trait.Gable.class);
-        if (gable.isPresent()) {
-            return Outline.gable(across, gable.get().eaves(), gable.get().slope());
-        }
-        return part.said()
-                .trait(Trait.SlopingTop.class)
-                .map(top -> Outline.trapezoid(across, top.front(), top.back()))
-                .orElseGet(() -> Outline.rectangle(across, part.up().value()));
-    }
-
-    private static Outline shape(Cutout cutout) {
-        if (!cutout.opening()) {
-            return Outline.circle(cutout.wide()).moved(cutout.middleAcross(), cutout.middleUp());
-        }
-        Outline rectangle = Outline.rectangle(cutout.wide(), cutout.high());
-        Outline shape = cutout.radius().isPositive() ? rectangle.rounded(cutout.radius()) : rectangle;
-        return shape.moved(cutout.from(), cutout.up());
-    }
-
     // ---- boards --------------------------------------------------------------------------------------------------
 
     private static PlacedSolid board(SizedPart part, Piece piece) {
@@ -186,9 +141,8 @@ final class Bodies {
         Length width = part.up().value();
         Axis run = along(piece.box(), length, null);
         Axis wide = along(piece.box(), width, run);
-        Solid solid =
-                Solid.of(Outline.rectangle(length, width), part.thickness().value());
-        return new PlacedSolid(part.said().name(), piece.index(), solid, standing(piece.box(), unit(run), unit(wide)));
+        Pose pose = standing(piece.box(), unit(run), unit(wide));
+        return new PlacedSolid(part.said().name(), piece.index(), part.solid(), pose);
     }
 
     /** The axis on which the box has this extent, other than one already taken. */
@@ -215,7 +169,15 @@ final class Bodies {
     private Optional<PlacedSolid> pane(Glazing glazing) {
         Optional<SizedPart> pane = sizing.of(glazing.pane());
         Optional<Trait.FitsOpening> fits = pane.flatMap(p -> p.said().trait(Trait.FitsOpening.class));
-        List<Piece> into = glazing.into().map(assembly::of).orElse(List.of());
+        List<Piece> into = glazing.into().stream()
+                .flatMap(key -> assembly.of(key).stream())
+                .toList();
+        if (pane.isPresent()
+                && fits.isEmpty()
+                && !into.isEmpty()
+                && into.stream().allMatch(this::has)) {
+            return Optional.of(inFrame(pane.get(), into));
+        }
         if (fits.isEmpty() || into.isEmpty() || !has(into.get(0))) {
             return Optional.empty();
         }
@@ -235,15 +197,26 @@ final class Bodies {
                     middle.x() - sized.across().value().inMillimetres() / 2,
                     middle.y() - sized.up().value().inMillimetres() / 2,
                     floor.inMillimetres());
-            Solid solid = Solid.of(
-                    Outline.rectangle(sized.across().value(), sized.up().value()),
-                    sized.thickness().value());
             Pose pose = new Pose(
                     frame.pose().toWorld(corner),
                     frame.pose().u(),
                     frame.pose().v(),
                     frame.pose().w());
-            return new PlacedSolid(sized.said().name(), 0, solid, pose);
+            return new PlacedSolid(sized.said().name(), 0, sized.solid(), pose);
         });
+    }
+
+    /** A pane in the rabbet that is cut round a frame of boards once it is together; the boards lose the rabbet's wood. */
+    private PlacedSolid inFrame(SizedPart pane, List<Piece> boards) {
+        Frame frame = Frame.of(boards.stream().map(this::of).toList());
+        Panes.Pocket pocket = sizing.pocketOf(pane.said()).orElseThrow();
+        Length deep = pane.said().trait(Trait.FitsRabbet.class).orElseThrow().rabbetDeep();
+        for (Piece board : boards) {
+            solids.put(
+                    board,
+                    frame.rabbeted(of(board), "rabbet for " + pane.said().name(), pocket.wide(), pocket.high(), deep));
+        }
+        Pose pose = frame.lying(pane.across().value(), pane.up().value(), deep);
+        return new PlacedSolid(pane.said().name(), 0, pane.solid(), pose);
     }
 }

@@ -117,7 +117,7 @@ final class Hardware {
     private Optional<Length> around(Optional<Origin> on, String opening) {
         return on.flatMap(sketch::placing)
                 .flatMap(hung -> hung.where().stream()
-                        .flatMap(where -> Places.other(where).stream())
+                        .flatMap(where -> Places.others(where).stream())
                         .flatMap(key -> sketch.placing(key).stream())
                         .flatMap(under -> sizing.of(under.part()).stream())
                         .flatMap(part -> part.cutout(opening).stream())

@@ -57,8 +57,13 @@ final class Joining {
             throw new Unplannable(joint.origin(), "How many? Say every(\"5 in\"), or .times(4).");
         }
         List<PlannedJoint.Touch> touches = new ArrayList<>();
+        boolean eachOther = joint.of().equals(joint.to());
         for (Origin from : joint.of()) {
             for (Origin to : joint.to()) {
+                boolean alone = from.equals(to) && assembly.of(from).size() < 2;
+                if (eachOther && (alone || from.compareTo(to) > 0)) {
+                    continue;
+                }
                 touches.addAll(touches(joint, from, to));
             }
         }
@@ -69,6 +74,9 @@ final class Joining {
         List<PlannedJoint.Touch> touches = new ArrayList<>();
         for (Piece through : assembly.of(from)) {
             for (Piece into : assembly.of(to)) {
+                if (from.equals(to) && through.index() >= into.index()) {
+                    continue;
+                }
                 if (!bodies.has(through) || !bodies.has(into)) {
                     throw new Unplannable(
                             joint.origin(),

@@ -10,11 +10,11 @@ import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.shape.OpenFaces;
 import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.SolidSeams;
 import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
-import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Where;
 
@@ -67,7 +67,7 @@ final class Painting {
 
     private Area bothFaces(Coat coat, String name) {
         SizedPart part = sized(coat, name);
-        return part.face(Side.OUTSIDE).plus(part.face(Side.INSIDE)).times(count(name));
+        return part.face(SheetSide.OUTSIDE).plus(part.face(SheetSide.INSIDE)).times(count(name));
     }
 
     private Area bothEnds(Coat coat, String name) {

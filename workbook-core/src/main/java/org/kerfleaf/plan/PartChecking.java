@@ -11,6 +11,7 @@ import org.kerfleaf.saw.SawLimits;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.sketch.EdgeOf;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Side;
@@ -76,7 +77,7 @@ final class PartChecking {
                     .front()
                     .plus(rise.times(from.dividedBy(part.across().value())));
         }
-        return part.upOutside().min(part.upInside());
+        return part.high(SheetSide.OUTSIDE).min(part.high(SheetSide.INSIDE));
     }
 
     private List<Check> roof(SizedPart roof) {

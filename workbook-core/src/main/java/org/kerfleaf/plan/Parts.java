@@ -129,7 +129,7 @@ final class Parts {
     private static boolean grainRunsUp(SizedPart part) {
         boolean longerUp = part.up().value().isLongerThan(part.across().value());
         if (part.said().kind() == PartKind.BOARD) {
-            return false;
+            return !part.isTurnedWhenPlaced();
         }
         Optional<Side> said = part.said().trait(Trait.GrainTowards.class).map(Trait.GrainTowards::side);
         if (said.isPresent()) {

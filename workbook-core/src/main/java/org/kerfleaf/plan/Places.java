@@ -1,7 +1,6 @@
 package org.kerfleaf.plan;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.Part;
-import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Sketch;
@@ -94,7 +92,10 @@ final class Places {
         if (sloping.isPresent()) {
             return sloping.get();
         }
-        Box loose = loose(part, placing);
+        Box one = loose(part, placing);
+        Optional<Where.SideBySide> row = row(placing);
+        Axis across = Turned.rowAxis(part, placing);
+        Box loose = row.map(r -> Turned.row(one, across, r)).orElse(one);
         List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose)));
         for (Where where : placing.where()) {
             List<Spot> next = new ArrayList<>();
@@ -106,16 +107,37 @@ final class Places {
         Optional<Box> first = firstNamed(placing);
         List<Piece> pieces = new ArrayList<>();
         for (Spot spot : spots) {
-            pieces.add(new Piece(placing.part(), placing.origin(), pieces.size(), spot.settled(first)));
+            Box settled = spot.settled(first);
+            List<Box> boxes =
+                    row.map(r -> Turned.apart(one, settled, across, r)).orElse(List.of(settled));
+            for (Box box : boxes) {
+                pieces.add(new Piece(placing.part(), placing.origin(), pieces.size(), box));
+            }
         }
         return List.copyOf(pieces);
+    }
+
+    private static Optional<Where.SideBySide> row(Placing placing) {
+        return placing.where().stream()
+                .filter(Where.SideBySide.class::isInstance)
+                .map(Where.SideBySide.class::cast)
+                .findFirst();
     }
 
     /** The pieces of what lies on a slope or runs along one. */
     private Optional<List<Piece>> sloping(Placing placing, SizedPart part) {
         for (Where where : placing.where()) {
             if (where instanceof Where.RestsOn rests) {
-                return Optional.of(onGables(placing, part, rests));
+                return Optional.of(
+                        part.said().trait(Trait.OverSlope.class).isPresent()
+                                ? onOneSlope(placing, part, rests)
+                                : onGables(placing, part, rests));
+            }
+            if (where instanceof Where.Round) {
+                return Optional.of(Rings.round(placing, part));
+            }
+            if (where instanceof Where.RestsIn in) {
+                return Optional.of(Rings.floor(placing, part, sizedOf(placing, in.ring())));
             }
             if (where instanceof Where.AlongRoof along) {
                 EdgeOf.Edge edge = Slopes.edge(part)
@@ -130,6 +152,22 @@ final class Places {
             }
         }
         return Optional.empty();
+    }
+
+    private SizedPart sizedOf(Placing asking, Origin key) {
+        return sketch.placing(key)
+                .flatMap(p -> sizing.of(p.part()))
+                .orElseThrow(() -> new Unplannable(
+                        asking.origin(), "“%s” waits for the sizes of what it rests on.".formatted(asking.part())));
+    }
+
+    private List<Piece> onOneSlope(Placing placing, SizedPart part, Where.RestsOn rests) {
+        Support support = Support.of(rests.supports(), key -> sizedOf(placing, key), key -> hull(placing, key))
+                .orElseThrow(() -> new Unplannable(
+                        placing.origin(),
+                        "“%s” rests on nothing with a sloping top. One part .highFrontToBack(...) would carry it."
+                                .formatted(placing.part())));
+        return Slopes.single(placing, part, support.slope(), support.sloped(), support.all());
     }
 
     private List<Piece> onGables(Placing placing, SizedPart roof, Where.RestsOn rests) {
@@ -198,6 +236,10 @@ final class Places {
         if (where instanceof Where.Over over) {
             return List.of(over(spot, over.opening()));
         }
+        if (where instanceof Where.Between between) {
+            return spot.between(
+                    hull(spot.placing(), between.one()), hull(spot.placing(), between.other()), between.pieces());
+        }
         return List.of(spot);
     }
 
@@ -233,37 +275,37 @@ final class Places {
                 .orElse(Length.ZERO);
     }
 
-    private Optional<Origin> firstKey(Placing placing) {
-        for (Where where : placing.where()) {
-            Optional<Origin> other = other(where);
-            if (other.isPresent()) {
-                return other;
-            }
-        }
-        return Optional.empty();
+    private static Optional<Origin> firstKey(Placing placing) {
+        return placing.where().stream().flatMap(where -> others(where).stream()).findFirst();
     }
 
-    /** The placing that a word names. */
-    static Optional<Origin> other(Where where) {
+    /** The placings that a word names. */
+    static List<Origin> others(Where where) {
         if (where instanceof Where.Beside beside) {
-            return Optional.of(beside.other());
+            return List.of(beside.other());
         }
         if (where instanceof Where.BothSides both) {
-            return Optional.of(both.other());
+            return List.of(both.other());
         }
         if (where instanceof Where.Above above) {
-            return Optional.of(above.other());
+            return List.of(above.other());
         }
         if (where instanceof Where.RestsOn rests) {
-            return rests.supports().stream().findFirst();
+            return rests.supports();
         }
         if (where instanceof Where.AlongRoof along) {
-            return Optional.of(along.roofs());
+            return List.of(along.roofs());
         }
         if (where instanceof Where.OverRidge over) {
-            return Optional.of(over.roofs());
+            return List.of(over.roofs());
         }
-        return where instanceof Where.Against against ? Optional.of(against.other()) : Optional.empty();
+        if (where instanceof Where.Between between) {
+            return List.of(between.one(), between.other());
+        }
+        if (where instanceof Where.RestsIn in) {
+            return List.of(in.ring());
+        }
+        return where instanceof Where.Against against ? List.of(against.other()) : List.of();
     }
 
     private Optional<Box> firstNamed(Placing placing) {
@@ -290,49 +332,15 @@ final class Places {
         return Box.hull(pieces.stream().map(Piece::box).toList());
     }
 
-    // ---- a part before it has a place --------------------------------------------------------------------------
-
     private static Box loose(SizedPart part, Placing placing) {
-        Map<Axis, Length> extent = new EnumMap<>(Axis.class);
-        Length across = part.across().value();
-        Length up = part.up().value();
-        Length thick = part.thickness().value();
-        if (part.said().kind() == PartKind.BOARD) {
-            board(placing, across, up, thick, extent);
-        } else if (part.standing() == Standing.SLOPES) {
-            throw new Unplannable(
-                    placing.origin(), "“%s” lies on a slope. Say .restsOn(frontIn, backIn).".formatted(placing.part()));
-        } else {
-            extent.put(part.standing().across(), across);
-            extent.put(part.standing().up(), up);
-            extent.put(part.standing().through(), thick);
-        }
-        return Box.of(extent.get(Axis.X), extent.get(Axis.Y), extent.get(Axis.Z));
-    }
-
-    private static void board(Placing placing, Length length, Length width, Length thick, Map<Axis, Length> extent) {
-        Axis run = Axis.X;
-        boolean said = false;
-        boolean flat = false;
-        for (Where where : placing.where()) {
-            if (where instanceof Where.Standing) {
-                run = Axis.Z;
-                said = true;
-            } else if (where instanceof Where.Running running) {
-                run = running.from() == Side.LEFT ? Axis.X : Axis.Y;
-                said = true;
-            }
-            flat |= where instanceof Where.Flat;
-        }
-        if (!said) {
+        if (part.standing() == Standing.SLOPES) {
+            boolean ring = part.said().trait(Trait.RingOf.class).isPresent();
             throw new Unplannable(
                     placing.origin(),
-                    "Which way does “%s” run? Say .standing(), .running(LEFT_TO_RIGHT) or .running(FRONT_TO_BACK)."
-                            .formatted(placing.part()));
+                    ring
+                            ? "“%s” is one of a ring. Say .round().".formatted(placing.part())
+                            : "“%s” lies on a slope. Say .restsOn(frontIn, backIn).".formatted(placing.part()));
         }
-        Axis wide = run == Axis.Z ? Axis.X : flat ? (run == Axis.X ? Axis.Y : Axis.X) : Axis.Z;
-        for (Axis axis : Axis.values()) {
-            extent.put(axis, axis == run ? length : axis == wide ? width : thick);
-        }
+        return Turned.loose(part, placing);
     }
 }

@@ -6,7 +6,9 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.saw.CompoundMitre;
 import org.kerfleaf.sketch.PartKind;
 
 /**
@@ -51,15 +53,49 @@ public record PlannedPart(
      * An edge or end that is not cut square.
      *
      * @param name which edge, in words: {@code top}, {@code ridge}, {@code upper end}
-     * @param cut bevel (blade tilted) or mitre (table turned)
-     * @param angle from square
+     * @param cut bevel (blade tilted), mitre (table turned) or both
+     * @param angle from square: the blade's tilt of a bevel, the table's scale of a mitre or compound mitre
+     * @param tilt of the blade, where the table is turned too
      * @param shorter what the short face or short point lacks against the long one
      */
-    public record PlannedEdge(String name, Cut cut, Figure<Angle> angle, Figure<Length> shorter) {
+    public record PlannedEdge(
+            String name, Cut cut, Figure<Angle> angle, Optional<Figure<Angle>> tilt, Figure<Length> shorter) {
         /** How the saw makes it. */
         public enum Cut {
-            BEVEL,
-            MITRE
+            BEVEL("bevel"),
+            MITRE("mitre"),
+            COMPOUND("compound mitre");
+
+            private final String words;
+
+            Cut(String words) {
+                this.words = words;
+            }
+
+            public String words() {
+                return words;
+            }
+        }
+
+        /** The blade tilted, the table square. */
+        public static PlannedEdge bevel(String name, Figure<Angle> tilt, Figure<Length> shorter) {
+            return new PlannedEdge(name, Cut.BEVEL, tilt, Optional.empty(), shorter);
+        }
+
+        /** The table turned, the blade upright. */
+        public static PlannedEdge mitre(String name, Figure<Angle> scale, Figure<Length> shorter) {
+            return new PlannedEdge(name, Cut.MITRE, scale, Optional.empty(), shorter);
+        }
+
+        /** The table turned and the blade tilted. */
+        public static PlannedEdge compound(String name, CompoundMitre mitre, Figure<Length> shorter) {
+            return new PlannedEdge(name, Cut.COMPOUND, mitre.mitre(), Optional.of(mitre.tilt()), shorter);
+        }
+
+        /** {@code 30°}; of a compound mitre {@code 8.5°, tilt 28.88°}. */
+        public String angles(MeasureStyle style) {
+            return angle.value().in(style)
+                    + tilt.map(t -> ", blade tilted " + t.value().in(style)).orElse("");
         }
     }
 }

@@ -70,11 +70,12 @@ public final class Planner {
     private Plan plan() {
         Sizing sizing = new Sizing(sketch, style, problems);
         Places places = new Places(sketch, sizing, problems);
-        Assembly assembly = new Assembly(sketch, places, problems);
+        Assembly assembly = new Assembly(sketch, sizing, places, problems);
         List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
         List<SizedPart> sized =
                 parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
         Bodies bodies = new Bodies(sketch, sizing, assembly, problems);
+        new Resting(sketch, assembly, bodies, style, problems).look();
         List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
@@ -118,8 +119,8 @@ public final class Planner {
                 .forEach((piece, solid) -> placed.add(
                         placed(assembly, piece.placing(), piece.placing().step(), false, solid, parts)));
         bodies.panes()
-                .forEach((glazing, solid) -> placed.add(placed(
-                        assembly, glazing.into().orElseThrow(), glazing.origin().step(), true, solid, parts)));
+                .forEach((glazing, solid) -> placed.add(
+                        placed(assembly, glazing.into().get(0), glazing.origin().step(), true, solid, parts)));
         return placed;
     }
 
@@ -176,7 +177,7 @@ public final class Planner {
         boolean allPlaced = parts.stream()
                 .filter(p -> p.kind() != PartKind.PANE)
                 .allMatch(p -> pieces.stream().anyMatch(piece -> piece.part().equals(p.name())));
-        if (pieces.isEmpty() || !allPlaced) {
+        if (!assembly.isOne() || !allPlaced) {
             return Optional.empty();
         }
         Box hull = Assembly.hull(pieces);

@@ -49,8 +49,14 @@ final class Sawing {
         List<SawCut> cuts = new ArrayList<>();
         cuts.add(new SawCut(part.letter(), SawKind.MITRE_SAW, "square ends", thickness, SQUARE, Optional.of(SQUARE)));
         for (PlannedPart.PlannedEdge edge : part.edges()) {
+            boolean bevel = edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL;
             cuts.add(new SawCut(
-                    part.letter(), SawKind.MITRE_SAW, edge.name(), thickness, SQUARE, Optional.of(edge.angle())));
+                    part.letter(),
+                    SawKind.MITRE_SAW,
+                    edge.name(),
+                    thickness,
+                    bevel ? edge.angle() : edge.tilt().orElse(SQUARE),
+                    Optional.of(bevel ? SQUARE : edge.angle())));
         }
         return cuts;
     }
@@ -73,8 +79,14 @@ final class Sawing {
                     Optional.empty()));
         }
         for (PlannedPart.PlannedEdge edge : part.edges()) {
+            // A hand-held saw follows the marked line: only its blade's tilt is set.
             cuts.add(new SawCut(
-                    part.letter(), SawKind.CIRCULAR_SAW, edge.name(), thickness, edge.angle(), Optional.empty()));
+                    part.letter(),
+                    SawKind.CIRCULAR_SAW,
+                    edge.name(),
+                    thickness,
+                    edge.tilt().orElse(edge.angle()),
+                    Optional.empty()));
         }
         for (Cutout cutout : own.cutouts()) {
             if (cutout.opening()) {

@@ -6,8 +6,10 @@ import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.shape.Pocket;
+import org.kerfleaf.shape.SheetSide;
+import org.kerfleaf.shape.Solid;
 import org.kerfleaf.sketch.Part;
-import org.kerfleaf.sketch.Side;
 
 /**
  * A part with all its sizes known.
@@ -17,9 +19,7 @@ import org.kerfleaf.sketch.Side;
  * @param across its first size: wide, or deep for a part that faces a side; a board's length
  * @param up its second size on its larger face: high, or deep for a part that lies; a board's width
  * @param thickness by caliper, or dressed
- * @param upOutside its second size on the outside face
- * @param upInside its second size on the inside face
- * @param lackingAbove what its outline lacks of the rectangle on account of a gable or sloping top
+ * @param solid its shape, as one sees it standing at the back, on the right or above and looking at its INSIDE
  * @param cutouts holes and openings
  * @param edges edges that are not square
  */
@@ -29,20 +29,24 @@ record SizedPart(
         Figure<Length> across,
         Figure<Length> up,
         Figure<Length> thickness,
-        Length upOutside,
-        Length upInside,
-        Area lackingAbove,
+        Solid solid,
         List<Cutout> cutouts,
         List<PlannedEdge> edges) {
 
-    /** The area of one face: the outline less holes and openings. */
-    Area face(Side side) {
-        Length tall = side == Side.OUTSIDE ? upOutside : upInside;
-        Area area = across.value().by(tall).minus(lackingAbove);
-        for (Cutout cutout : cutouts) {
-            area = area.minus(cutout.area());
+    /** The area of one face: the outline less holes and openings; the floor of a rabbet counts with the face it lies in. */
+    Area face(SheetSide side) {
+        Area area = solid.area(side.name());
+        for (Pocket pocket : solid.pockets()) {
+            if (pocket.side() == side) {
+                area = area.plus(solid.area(pocket.name() + " FLOOR"));
+            }
         }
         return area;
+    }
+
+    /** How far up its face on that side reaches. */
+    Length high(SheetSide side) {
+        return Length.ofMillimetres(solid.face(side.name()).bounds().high().y());
     }
 
     Optional<Cutout> cutout(String name) {
@@ -51,6 +55,13 @@ record SizedPart(
 
     /** The area of its larger face. */
     Area largerFace() {
-        return upOutside.isLongerThan(upInside) ? face(Side.OUTSIDE) : face(Side.INSIDE);
+        Area outside = face(SheetSide.OUTSIDE);
+        Area inside = face(SheetSide.INSIDE);
+        return outside.compareTo(inside) > 0 ? outside : inside;
+    }
+
+    /** Whether it is a board whose way was not said with its sizes, but where it is placed. */
+    boolean isTurnedWhenPlaced() {
+        return standing == Standing.AS_PLACED;
     }
 }

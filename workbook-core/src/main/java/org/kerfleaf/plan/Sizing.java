@@ -10,15 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.kerfleaf.measure.Angle;
-import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
-import org.kerfleaf.saw.SawAngles;
-import org.kerfleaf.shape.Axis;
-import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.Outline;
+import org.kerfleaf.shape.Solid;
 import org.kerfleaf.sketch.EdgeOf;
 import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.OpeningOf;
@@ -42,7 +40,7 @@ final class Sizing {
     private final Map<String, Optional<SizedPart>> sized = new HashMap<>();
     private final Set<String> open = new LinkedHashSet<>();
     private final Problems problems;
-    private Places places;
+    private SlopeSizes slopes;
 
     Sizing(Sketch sketch, MeasureStyle style, Problems problems) {
         this.sketch = sketch;
@@ -52,7 +50,7 @@ final class Sizing {
 
     /** Where placed parts are, for sizes that follow from it. */
     void using(Places where) {
-        this.places = where;
+        this.slopes = new SlopeSizes(this, where);
     }
 
     /** The part with its sizes, if they can be known. */
@@ -81,7 +79,7 @@ final class Sizing {
         }
     }
 
-    private SizedPart need(Part asking, String other) {
+    SizedPart need(Part asking, String other) {
         return of(other)
                 .orElseThrow(() -> new Unplannable(
                         asking.origin(),
@@ -103,7 +101,17 @@ final class Sizing {
             return pane(part, sheet, thickness);
         }
         if (part.trait(Trait.OverGables.class).isPresent()) {
-            return roof(part, thickness);
+            return slopes.overGables(part, thickness);
+        }
+        if (part.trait(Trait.OverSlope.class).isPresent()) {
+            return slopes.onOneSlope(part, thickness, Optional.empty());
+        }
+        if (part.trait(Trait.RingOf.class).isPresent()) {
+            return RingSizes.side(part, thickness);
+        }
+        if (part.trait(Trait.FitsRing.class).isPresent()) {
+            return RingSizes.floor(
+                    part, need(part, part.trait(Trait.FitsRing.class).get().side()), thickness);
         }
         if (part.trait(Trait.Laps.class).isPresent()) {
             return lapping(part, thickness);
@@ -114,13 +122,15 @@ final class Sizing {
     private SizedPart panel(Part part, Figure<Length> thickness) {
         Optional<Length> wide = part.trait(Trait.Wide.class).map(Trait.Wide::length);
         Optional<Length> deep = part.trait(Trait.Deep.class).map(Trait.Deep::length);
-        boolean upright = part.trait(Trait.High.class).isPresent()
-                || part.trait(Trait.Gable.class).isPresent()
-                || part.trait(Trait.SlopingTop.class).isPresent();
+        Optional<Length> round = part.trait(Trait.RoundDisc.class).map(Trait.RoundDisc::across);
+        boolean upright = isUpright(part);
+        if (round.isPresent()) {
+            Figure<Length> across = Figure.said(round.get(), "across");
+            return finish(part, Standing.LIES, across, across, thickness, List.of());
+        }
         if (wide.isPresent() && deep.isPresent() && !upright) {
             Figure<Length> across = Figure.said(wide.get(), "wide");
-            Figure<Length> up = Figure.said(deep.get(), "deep");
-            return finish(part, Standing.LIES, across, up, thickness, up.value(), up.value(), Area.ZERO, List.of());
+            return finish(part, Standing.LIES, across, Figure.said(deep.get(), "deep"), thickness, List.of());
         }
         if (upright && wide.isPresent() != deep.isPresent()) {
             Figure<Length> across = Figure.said(wide.or(() -> deep).orElseThrow(), wide.isPresent() ? "wide" : "deep");
@@ -132,6 +142,12 @@ final class Sizing {
                         .formatted(part.name()));
     }
 
+    private static boolean isUpright(Part part) {
+        return part.trait(Trait.High.class).isPresent()
+                || part.trait(Trait.Gable.class).isPresent()
+                || part.trait(Trait.SlopingTop.class).isPresent();
+    }
+
     private SizedPart upright(Part part, Standing standing, Figure<Length> across, Figure<Length> thickness) {
         Optional<Trait.Gable> gable = part.trait(Trait.Gable.class);
         if (gable.isPresent()) {
@@ -139,20 +155,33 @@ final class Sizing {
         }
         Optional<Trait.SlopingTop> sloping = part.trait(Trait.SlopingTop.class);
         if (sloping.isPresent()) {
-            Length low = sloping.get().front().min(sloping.get().back());
-            Length high = sloping.get().front().max(sloping.get().back());
-            Figure<Length> up = Figure.said(high, "the higher end");
-            Area lacking = Area.ofSquareMillimetres(
-                    across.value().inMillimetres() * high.minus(low).inMillimetres() / 2);
-            return finish(part, standing, across, up, thickness, high, high, lacking, List.of());
+            Figure<Length> up =
+                    Figure.said(sloping.get().front().max(sloping.get().back()), "the higher end");
+            return finish(part, standing, across, up, thickness, slopingEnd(part, sloping.get(), across.value()));
         }
         Length said = part.trait(Trait.High.class).orElseThrow().length();
         Optional<Trait.TopBevel> bevel = part.trait(Trait.TopBevel.class);
         if (bevel.isEmpty()) {
-            return finish(
-                    part, standing, across, Figure.said(said, "high"), thickness, said, said, Area.ZERO, List.of());
+            return finish(part, standing, across, Figure.said(said, "high"), thickness, List.of());
         }
         return bevelled(part, standing, across, thickness, said, bevel.get().rises());
+    }
+
+    /** A sloping top is one cut across a board, set on the mitre saw; on a sheet it is a line to be marked. */
+    private static List<PlannedEdge> slopingEnd(Part part, Trait.SlopingTop top, Length across) {
+        Angle slope = top.back().minus(top.front()).absolute().over(across);
+        return part.kind() == PartKind.BOARD && !slope.isZero()
+                ? List.of(Edges.mitre(
+                        "upper end",
+                        Figure.of(
+                                slope,
+                                "(one height − the other) over the width",
+                                Reason.GEOMETRY,
+                                given("in front", top.front()),
+                                given("at the back", top.back()),
+                                given("width", across)),
+                        across))
+                : List.of();
     }
 
     private SizedPart bevelled(
@@ -176,25 +205,21 @@ final class Sizing {
                 given("slope", rises));
         Angle tilt = rises.nanodegrees() < 0 ? Angle.ZERO.minus(rises) : rises;
         Figure<Angle> from = Figure.of(tilt, "the slope of what lies on it", Reason.GEOMETRY, given("slope", tilt));
-        Figure<Length> shorter = SawAngles.bevelShorter(thickness.value(), tilt);
         String name = inside.isLongerThan(outside) ? "top, long point inside" : "top, long point outside";
-        PlannedEdge edge = new PlannedEdge(name, PlannedEdge.Cut.BEVEL, from, shorter);
-        return finish(part, standing, across, up, thickness, outside, inside, Area.ZERO, List.of(edge));
+        return finish(part, standing, across, up, thickness, List.of(Edges.bevel(name, from, thickness.value())));
     }
 
     private SizedPart gabled(
             Part part, Standing standing, Figure<Length> across, Figure<Length> thickness, Trait.Gable gable) {
         Length half = across.value().half();
-        Length rise = gable.slope().rise(half);
         Figure<Length> up = Figure.of(
-                gable.eaves().plus(rise),
+                gable.eaves().plus(gable.slope().rise(half)),
                 "height at the peak: eaves + half width · tan slope",
                 Reason.GEOMETRY,
                 given("eaves", gable.eaves()),
                 given("half width", half),
                 given("slope", gable.slope()));
-        Area lacking = Area.ofSquareMillimetres(half.inMillimetres() * rise.inMillimetres());
-        return finish(part, standing, across, up, thickness, up.value(), up.value(), lacking, List.of());
+        return finish(part, standing, across, up, thickness, List.of());
     }
 
     private SizedPart lapping(Part part, Figure<Length> thickness) {
@@ -203,7 +228,7 @@ final class Sizing {
         Figure<Length> across = allRound(opening.wide(), laps.by(), "opening + lap on both sides");
         Figure<Length> up = allRound(opening.high(), laps.by(), "opening + lap at top and bottom");
         Standing standing = need(part, laps.opening().part()).standing();
-        return finish(part, standing, across, up, thickness, up.value(), up.value(), Area.ZERO, List.of());
+        return finish(part, standing, across, up, thickness, List.of());
     }
 
     private static Figure<Length> allRound(Length opening, Length by, String rule) {
@@ -218,73 +243,6 @@ final class Sizing {
                         asking.origin(),
                         "“%s” has no opening “%s”. Say .opening(\"%s\", rectangle(...)) where it is made."
                                 .formatted(of.part(), of.opening(), of.opening())));
-    }
-
-    // ---- the roof, from the gables' own figures ---------------------------------------------------------------
-
-    private SizedPart roof(Part part, Figure<Length> thickness) {
-        List<String> names = part.trait(Trait.OverGables.class).orElseThrow().gables();
-        List<SizedPart> gables = names.stream().map(name -> need(part, name)).toList();
-        SizedPart first = gables.get(0);
-        Trait.Gable gable = first.said()
-                .trait(Trait.Gable.class)
-                .orElseThrow(() -> new Unplannable(
-                        part.origin(),
-                        "“%s” lies over “%s”, which has no gable. Say .gable(eaves, slope) there."
-                                .formatted(part.name(), names.get(0))));
-        for (SizedPart other : gables) {
-            boolean same = other.said().trait(Trait.Gable.class).equals(Optional.of(gable))
-                    && other.across().value().equals(first.across().value());
-            if (!same) {
-                throw new Unplannable(
-                        part.origin(),
-                        "“%s” and “%s” are not the same gable, so “%s” cannot lie on both."
-                                .formatted(names.get(0), other.said().name(), part.name()));
-            }
-        }
-        Length past = past(part, Side.EAVES);
-        Length half = first.across().value().half();
-        Length under = gable.slope().lengthOver(half).plus(past);
-        boolean plumb = part.trait(Trait.MeetsTwin.class).isPresent();
-        Length longer = plumb ? gable.slope().rise(thickness.value()) : Length.ZERO;
-        Figure<Length> up = Figure.of(
-                under.plus(longer),
-                plumb
-                        ? "upper face, ridge to eave: half width / cos slope + overhang + t · tan slope, the ridge being plumb"
-                        : "half width / cos slope + overhang",
-                Reason.GEOMETRY,
-                given("half width", half),
-                given("slope", gable.slope()),
-                given("overhang", past),
-                given("t", thickness.value()));
-        Box hull = Box.hull(names.stream()
-                .flatMap(name -> places.of(part, name).stream())
-                .map(Piece::box)
-                .toList());
-        Length beyond = past(part, Side.GABLES);
-        Figure<Length> across = Figure.of(
-                hull.extent(Axis.Y).plus(beyond, beyond),
-                "outside of the gables, front to back + overhang at both",
-                Reason.GEOMETRY,
-                given("gables", hull.extent(Axis.Y)),
-                given("overhang", beyond));
-        List<PlannedEdge> edges = new ArrayList<>();
-        if (plumb) {
-            edges.add(new PlannedEdge(
-                    "ridge, long point on the upper face",
-                    PlannedEdge.Cut.BEVEL,
-                    SawAngles.peakBevel(gable.slope(), gable.slope()),
-                    SawAngles.bevelShorter(thickness.value(), gable.slope())));
-        }
-        return finish(part, Standing.SLOPES, across, up, thickness, up.value(), under, Area.ZERO, edges);
-    }
-
-    private static Length past(Part part, Side edge) {
-        return part.traits(Trait.Past.class).stream()
-                .filter(p -> p.edge() == edge)
-                .map(Trait.Past::by)
-                .findFirst()
-                .orElse(Length.ZERO);
     }
 
     // ---- boards ------------------------------------------------------------------------------------------------
@@ -307,21 +265,31 @@ final class Sizing {
         String source = lumber.thickness().isPresent() ? Reason.THE_WORKBOOK : DressedSize.SOURCE;
         Figure<Length> thickness = Figure.of(thick.get(), "thickness of " + lumber.name(), source);
         Figure<Length> width = Figure.of(wide.get(), "width of " + lumber.name(), source);
+        if (part.trait(Trait.OverSlope.class).isPresent()) {
+            return slopes.onOneSlope(part, thickness, Optional.of(width));
+        }
+        if (isUpright(part)) {
+            Standing standing =
+                    part.trait(Trait.SlopingTop.class).isPresent() ? Standing.FACES_SIDE : Standing.FACES_FRONT;
+            return upright(part, standing, width, thickness);
+        }
         Optional<Trait.CutTo> cut = part.trait(Trait.CutTo.class);
         Optional<Trait.Along> along = part.trait(Trait.Along.class);
         if (cut.isEmpty() == along.isEmpty()) {
             throw new Unplannable(
                     part.origin(),
-                    "“%s” needs one length: .cutTo(\"18 in\"), or .along(roof.rake()).".formatted(part.name()));
+                    "“%s” needs one length: .cutTo(\"18 in\"), .high(\"18 in\") if it stands, or .along(roof.rake())."
+                            .formatted(part.name()));
         }
         Figure<Length> length = cut.map(c -> Figure.said(c.length(), "cut to"))
                 .orElseGet(() -> along(part, along.get().edge()));
-        List<PlannedEdge> edges = new ArrayList<>();
-        if (part.trait(Trait.MitredAtRidge.class).isPresent()) {
-            edges.add(mitre(part, width.value()));
+        Outline outline = Outline.rectangle(length.value(), width.value());
+        if (part.trait(Trait.MitredAtRidge.class).isEmpty()) {
+            return finish(part, Standing.AS_PLACED, length, width, thickness, outline, List.of());
         }
-        return finish(
-                part, Standing.AS_PLACED, length, width, thickness, width.value(), width.value(), Area.ZERO, edges);
+        PlannedEdge mitre = slopes.ridgeMitre(part, width.value());
+        Outline mitred = outline.mitred("RIGHT", "TOP", mitre.angle().value());
+        return finish(part, Standing.AS_PLACED, length, width, thickness, mitred, List.of(mitre));
     }
 
     private Figure<Length> along(Part part, EdgeOf edge) {
@@ -342,34 +310,13 @@ final class Sizing {
                 given("each end", more));
     }
 
-    private PlannedEdge mitre(Part part, Length width) {
-        String roofName = part.trait(Trait.Along.class)
-                .map(a -> a.edge().part())
-                .orElseThrow(() -> new Unplannable(
-                        part.origin(),
-                        "“%s” is mitred at a ridge, but runs along no roof. Say .along(roof.rake())."
-                                .formatted(part.name())));
-        SizedPart roof = need(part, roofName);
-        Angle slope = roof.said().trait(Trait.OverGables.class).stream()
-                .flatMap(over -> over.gables().stream())
-                .flatMap(gable -> need(part, gable).said().trait(Trait.Gable.class).stream())
-                .map(Trait.Gable::slope)
-                .findFirst()
-                .orElseThrow(() -> new Unplannable(
-                        part.origin(), "“%s” lies over no gables, so its slope is not known.".formatted(roofName)));
-        Figure<Angle> scale =
-                SawAngles.mitreScale(SawAngles.peakAngle(slope, slope).value());
-        Figure<Length> shorter = SawAngles.mitreShorter(width, scale.value());
-        return new PlannedEdge("upper end", PlannedEdge.Cut.MITRE, scale, shorter);
-    }
-
     // ---- what all have in common -------------------------------------------------------------------------------
 
     private SizedPart pane(Part part, Sheet sheet, Figure<Length> thickness) {
         Panes.Pocket pocket = pocket(part);
         Figure<Length> across = Panes.cut(part, sheet, pocket.wide(), style);
         Figure<Length> up = Panes.cut(part, sheet, pocket.high(), style);
-        return finish(part, Standing.FACES_FRONT, across, up, thickness, up.value(), up.value(), Area.ZERO, List.of());
+        return finish(part, Standing.FACES_FRONT, across, up, thickness, List.of());
     }
 
     /** The pocket a pane goes into, if the pane's sizes are known. */
@@ -409,11 +356,24 @@ final class Sizing {
             Figure<Length> across,
             Figure<Length> up,
             Figure<Length> thickness,
-            Length outside,
-            Length inside,
-            Area lacking,
+            List<PlannedEdge> edges) {
+        Outline outline = Shaping.outline(part, across.value(), up.value());
+        return finish(part, standing, across, up, thickness, outline, edges);
+    }
+
+    /** The part with its solid, and the edges that its words saw off square. */
+    static SizedPart finish(
+            Part part,
+            Standing standing,
+            Figure<Length> across,
+            Figure<Length> up,
+            Figure<Length> thickness,
+            Outline outline,
             List<PlannedEdge> edges) {
         List<Cutout> cutouts = new Cutouts(part, standing, across.value(), up.value()).all();
-        return new SizedPart(part, standing, across, up, thickness, outside, inside, lacking, cutouts, edges);
+        Solid solid = Shaping.solid(part, standing, outline, thickness.value(), cutouts);
+        List<PlannedEdge> all = new ArrayList<>(edges);
+        all.addAll(Edges.said(part, up.value(), thickness.value()));
+        return new SizedPart(part, standing, across, up, thickness, solid, cutouts, List.copyOf(all));
     }
 }

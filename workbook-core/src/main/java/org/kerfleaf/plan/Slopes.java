@@ -24,15 +24,12 @@ import org.kerfleaf.sketch.Trait;
  * Trim takes its directions from the roof half it runs along.
  */
 final class Slopes {
-    private static final String RIDGE = "TOP";
-    private static final String UPPER_END = "RIGHT";
-
     private Slopes() {}
 
     /** Both halves of a roof, or one, on the slopes of a gable; centred on the hull of the gables front to back. */
     static List<Piece> roof(Placing placing, SizedPart roof, SizedPart gable, Box gables, int halves) {
         Angle slope = gable.said().trait(Trait.Gable.class).orElseThrow().slope();
-        double under = roof.upInside().inMillimetres();
+        double under = roof.high(SheetSide.OUTSIDE).inMillimetres();
         double across = roof.across().value().inMillimetres();
         Vector peak = new Vector(
                 gables.middle(Axis.X).inMillimetres(),
@@ -46,19 +43,24 @@ final class Slopes {
             Vector along = up.cross(normal);
             Vector eave = peak.minus(up.times(under)).minus(along.times(across / 2));
             Pose pose = Pose.of(eave, along, up);
-            pieces.add(Piece.sloping(
-                    placing.origin(), half, new PlacedSolid(placing.part(), half, roofSolid(roof), pose)));
+            pieces.add(
+                    Piece.sloping(placing.origin(), half, new PlacedSolid(placing.part(), half, roof.solid(), pose)));
         }
         return pieces;
     }
 
-    private static Solid roofSolid(SizedPart roof) {
-        Solid solid = Solid.of(
-                Outline.rectangle(roof.across().value(), roof.up().value()),
-                roof.thickness().value());
-        return roof.edges().isEmpty()
-                ? solid
-                : solid.bevelled(RIDGE, roof.edges().get(0).angle().value(), SheetSide.INSIDE);
+    /** One piece on one slope, its lower end as far past what carries it as was said, in the middle across the slope. */
+    static List<Piece> single(Placing placing, SizedPart part, Slope slope, Box sloped, Box supports) {
+        double past = part.said().traits(Trait.Past.class).stream()
+                .filter(p -> p.edge() == slope.lowSide())
+                .mapToDouble(p -> p.by().inMillimetres())
+                .sum();
+        Vector low = slope.lowEnd(sloped, supports, past);
+        Vector up = slope.up();
+        Vector across = up.cross(slope.normal());
+        Vector corner = low.minus(across.times(part.across().value().inMillimetres() / 2));
+        PlacedSolid solid = new PlacedSolid(placing.part(), 0, part.solid(), Pose.of(corner, across, up));
+        return List.of(Piece.sloping(placing.origin(), 0, solid));
     }
 
     /** Boards along an edge of every half of a roof, their upper side in line with the roof's upper face. */
@@ -68,21 +70,11 @@ final class Slopes {
             PlacedSolid half = roof.sloping().orElseThrow();
             List<Pose> poses = edge == EdgeOf.Edge.RAKE ? rakes(board, half) : List.of(eave(board, half));
             for (Pose pose : poses) {
-                PlacedSolid solid = new PlacedSolid(placing.part(), pieces.size(), boardSolid(board), pose);
+                PlacedSolid solid = new PlacedSolid(placing.part(), pieces.size(), board.solid(), pose);
                 pieces.add(Piece.sloping(placing.origin(), pieces.size(), solid));
             }
         }
         return pieces;
-    }
-
-    private static Solid boardSolid(SizedPart board) {
-        Outline outline = Outline.rectangle(board.across().value(), board.up().value());
-        if (board.edges().isEmpty()) {
-            return Solid.of(outline, board.thickness().value());
-        }
-        Angle mitre = board.edges().get(0).angle().value();
-        return Solid.of(
-                outline.mitred(UPPER_END, RIDGE, mitre), board.thickness().value());
     }
 
     /** One at either end of the roof half: it climbs with the slope, its wide face against the roof's end. */

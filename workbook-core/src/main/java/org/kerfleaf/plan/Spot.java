@@ -1,6 +1,8 @@
 package org.kerfleaf.plan;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
@@ -73,6 +75,38 @@ final class Spot {
 
     Spot middle(Axis axis, Length at, String word) {
         return lowAt(axis, at.minus(loose.extent(axis).half()), word);
+    }
+
+    /** So many evenly in the space between two boxes that stand apart on one axis. */
+    List<Spot> between(Box one, Box other, int pieces) {
+        for (Axis axis : Axis.values()) {
+            Box near = one.low(axis).isShorterThan(other.low(axis)) ? one : other;
+            Length from = near.high(axis);
+            Length to = (near == one ? other : one).low(axis);
+            if (!to.isShorterThan(from)) {
+                return between(axis, from, to, pieces);
+            }
+        }
+        throw new Unplannable(
+                placing.origin(),
+                "“%s” goes between two parts that leave no space between them.".formatted(placing.part()));
+    }
+
+    private List<Spot> between(Axis axis, Length from, Length to, int pieces) {
+        Length extent = loose.extent(axis);
+        Length free = to.minus(from).minus(extent.times(pieces));
+        if (free.isNegative()) {
+            throw new Unplannable(
+                    placing.origin(),
+                    "%d × “%s”, %s %s, do not fit in the %s between. Fewer, or narrower, would do."
+                            .formatted(pieces, placing.part(), extent, axis.words(), to.minus(from)));
+        }
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            Length gaps = free.times(i + 1L).dividedBy(pieces + 1L);
+            spots.add(lowAt(axis, from.plus(gaps, extent.times(i)), "between"));
+        }
+        return spots;
     }
 
     /** The box where all words put it; what none fixed is centred on the first part named. */

@@ -91,15 +91,25 @@ final class Stocking {
     }
 
     private SheetPiece piece(PlannedPart part, Length kerf) {
-        Optional<Trait.SlopingTop> nested = sketch.part(part.name())
-                .filter(p -> p.trait(Trait.OneBlank.class).isPresent())
-                .flatMap(p -> p.trait(Trait.SlopingTop.class));
+        Optional<Trait.SlopingTop> nested = nested(part);
         if (nested.isEmpty()) {
             return new SheetPiece(
                     part.name(), part.length().value(), part.width().value(), part.count(), !part.grainMatters());
         }
         return new SheetPiece(
                 part.name(), blank(part, nested.get(), kerf), part.width().value(), part.count() / 2, false);
+    }
+
+    private Optional<Trait.SlopingTop> nested(PlannedPart part) {
+        return sketch.part(part.name())
+                .filter(p -> p.trait(Trait.OneBlank.class).isPresent())
+                .flatMap(p -> p.trait(Trait.SlopingTop.class));
+    }
+
+    private BoardPiece boardPiece(PlannedPart part, Length kerf) {
+        return nested(part)
+                .map(top -> new BoardPiece(part.name(), blank(part, top, kerf), part.count() / 2))
+                .orElseGet(() -> new BoardPiece(part.name(), part.length().value(), part.count()));
     }
 
     /** The blank of a nested pair: both ends of the slope, and one kerf along the slope: front + back + kerf / cos slope. */
@@ -109,9 +119,8 @@ final class Stocking {
     }
 
     private Lumber cut(Lumber lumber, Length kerf) {
-        List<BoardPiece> pieces = from(lumber.name()).stream()
-                .map(p -> new BoardPiece(p.name(), p.length().value(), p.count()))
-                .toList();
+        List<BoardPiece> pieces =
+                from(lumber.name()).stream().map(p -> boardPiece(p, kerf)).toList();
         if (pieces.isEmpty()) {
             return lumber;
         }

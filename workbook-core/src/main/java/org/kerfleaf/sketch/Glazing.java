@@ -1,19 +1,27 @@
 package org.kerfleaf.sketch;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * A pane put into a part.
  *
  * @param pane the pane's name
- * @param into the placing it goes into, if said
+ * @param into the placings it goes into: one part with an opening, or all boards of a frame; empty if not said
  * @param bedding what it lies on, if said
  * @param beads what holds it, if said
  */
-public record Glazing(Origin origin, String pane, Optional<Origin> into, Optional<Item> bedding, Optional<Item> beads)
+public record Glazing(Origin origin, String pane, List<Origin> into, Optional<Item> bedding, Optional<Item> beads)
         implements Declaration {
-    public Glazing into(Placing placing) {
-        return new Glazing(origin, pane, Optional.of(placing.origin()), bedding, beads);
+    public Glazing {
+        into = List.copyOf(into);
+    }
+
+    /** Into the opening of one part, or into the rabbet of a frame of boards. */
+    public Glazing into(Placing... placings) {
+        List<Origin> all = Arrays.stream(placings).map(Placing::origin).toList();
+        return new Glazing(origin, pane, all, bedding, beads);
     }
 
     public Glazing bedded(Item tape) {

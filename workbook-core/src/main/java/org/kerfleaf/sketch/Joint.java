@@ -34,6 +34,11 @@ public record Joint(
         return new Joint(origin, of, Arrays.stream(others).map(Placing::origin).toList(), glue, fastener, every, times);
     }
 
+    /** Each piece to its neighbours of the same placing. */
+    public Joint toEachOther() {
+        return new Joint(origin, of, of, glue, fastener, every, times);
+    }
+
     public Joint glued(Glue with) {
         return new Joint(origin, of, to, Optional.of(with), fastener, every, times);
     }

@@ -125,6 +125,62 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
                 "highFrontToBack");
     }
 
+    /** So wide at its top, where that differs from its foot; one is centred over the other. */
+    public Part wideAtTop(Length length) {
+        return once(new Trait.WideAtTop(positive("wide at its top", length)), "wideAtTop");
+    }
+
+    /** So wide at its top, where that differs from its foot; one is centred over the other. */
+    public Part wideAtTop(String length) {
+        return wideAtTop(SketchRun.length(length));
+    }
+
+    /** A disc, lying flat. */
+    public Part round(Length across) {
+        return once(new Trait.RoundDisc(positive("across", across)), "round");
+    }
+
+    /** A disc, lying flat. */
+    public Part round(String across) {
+        return round(SketchRun.length(across));
+    }
+
+    /** Within its two sizes it has these corners, going round with the wood on the left: {@code corners(at("0 in", "0 in"), ...)}. */
+    public Part corners(Shape.At... corners) {
+        if (corners.length < 3) {
+            throw new SketchException(
+                    "“%s” has %d corners. Three or more would be right.".formatted(name, corners.length));
+        }
+        return once(new Trait.Corners(List.of(corners)), "corners");
+    }
+
+    /** All its corners are rounded. */
+    public Part roundedCorners(String radius) {
+        return once(
+                new Trait.RoundedCorners(positive("rounded at its corners", SketchRun.length(radius))),
+                "roundedCorners");
+    }
+
+    /** One edge is sawn with the blade tilted so much from square; the face named keeps its size. */
+    public Part bevelled(Side edge, Angle tilt, Side longOn) {
+        return with(new Trait.Bevelled(edge, tilt, longOn));
+    }
+
+    /** One edge is sawn with the blade tilted so much from square; the face named keeps its size. */
+    public Part bevelled(Side edge, String tilt, Side longOn) {
+        return bevelled(edge, Angle.parse(tilt), longOn);
+    }
+
+    /** One end is sawn so much from square; the long point stays at the edge named. */
+    public Part mitred(Side end, Angle scale, Side longAt) {
+        return with(new Trait.Mitred(end, scale, longAt));
+    }
+
+    /** One end is sawn so much from square; the long point stays at the edge named. */
+    public Part mitred(Side end, String scale, Side longAt) {
+        return mitred(end, Angle.parse(scale), longAt);
+    }
+
     /** A round hole with a name. */
     public Part hole(String called, Shape shape) {
         return with(new Trait.HoleIn(called, shape));
@@ -143,6 +199,21 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
     /** A step cut round an opening, on one face. */
     public Part rabbet(Side face, String opening, Trait.Wide wide, Trait.Deep deep) {
         return with(new Trait.RabbetIn(face, opening, wide.length(), deep.length()));
+    }
+
+    /** A step cut along a whole edge, on one face. */
+    public Part rabbet(Side face, Side edge, Trait.Wide wide, Trait.Deep deep) {
+        return with(new Trait.RabbetAlong(face, edge, wide.length(), deep.length()));
+    }
+
+    /** A groove on one face from edge to edge, its near side so far from the edge it runs along. */
+    public Part groove(String called, Side face, Shape.From near, Trait.Wide wide, Trait.Deep deep) {
+        return with(new Trait.GrooveIn(called, face, near.edge(), near.distance(), wide.length(), deep.length()));
+    }
+
+    /** A groove across the grain: {@code dado("for the shelf", INSIDE, from(BOTTOM, "8 in"), wide("23/32 in"), deep("1/4 in"))}. */
+    public Part dado(String called, Side face, Shape.From near, Trait.Wide wide, Trait.Deep deep) {
+        return groove(called, face, near, wide, deep);
     }
 
     /** One left, one right, mirrored. */
@@ -165,7 +236,41 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
         return once(new Trait.OverGables(Arrays.stream(gables).map(Part::name).toList()), "overGables");
     }
 
-    /** It goes past the EAVES, measured along the slope, or past the GABLES. */
+    /** It lies on the one slope that these carry together. */
+    public Part overSlope(Part... supports) {
+        return once(new Trait.OverSlope(Arrays.stream(supports).map(Part::name).toList()), "overSlope");
+    }
+
+    /** Its end on that side is cut plumb, to meet what stands there. */
+    public Part plumbAt(Side side) {
+        return once(new Trait.PlumbAt(side), "plumbAt");
+    }
+
+    /** One of so many equal sides that stand in a ring, each leaning out from upright; its width is said on top, outside. */
+    public Part ringOf(int sides, Angle leansOut) {
+        if (sides < 3) {
+            throw new SketchException(
+                    "“%s” is one of a ring of %d. Three or more would be right.".formatted(name, sides));
+        }
+        return once(new Trait.RingOf(sides, leansOut), "ringOf");
+    }
+
+    /** One of so many equal sides that stand in a ring, each leaning out from upright; its width is said on top, outside. */
+    public Part ringOf(int sides, String leansOut) {
+        return ringOf(sides, Angle.parse(leansOut));
+    }
+
+    /** A floor that fits into a ring of these, its underside so far up from the foot. */
+    public Part fitsInRing(Part side, String up) {
+        return fitsInRing(side, SketchRun.length(up));
+    }
+
+    /** A floor that fits into a ring of these, its underside so far up from the foot. */
+    public Part fitsInRing(Part side, Length up) {
+        return once(new Trait.FitsRing(side.name, up), "fitsInRing");
+    }
+
+    /** It goes past the EAVES or the end of a slope, measured along the slope, or past the GABLES or sides. */
     public Part past(Side edge, Length by) {
         return with(new Trait.Past(edge, by));
     }
@@ -205,9 +310,9 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
         return once(new Trait.FitsOpening(opening), "fits");
     }
 
-    /** It fits a clear opening so wide and high, rabbeted so much all round. */
-    public Part fitsFrame(Length clearWide, Length clearHigh, String rabbetWide) {
-        return once(new Trait.FitsRabbet(clearWide, clearHigh, SketchRun.length(rabbetWide)), "fitsFrame");
+    /** It fits a frame of boards, clear so wide and so high, rabbeted all round once the frame is together. */
+    public Part fitsFrame(Length clearWide, Length clearHigh, Trait.Wide rabbetWide, Trait.Deep rabbetDeep) {
+        return once(new Trait.FitsRabbet(clearWide, clearHigh, rabbetWide.length(), rabbetDeep.length()), "fitsFrame");
     }
 
     /** How much warmer than on the day of cutting it gets: {@code "60 F"}. */

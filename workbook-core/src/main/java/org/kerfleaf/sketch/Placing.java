@@ -4,16 +4,17 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.measure.Length;
 
 /**
  * Where one part goes, once or several times.
  *
  * @param part the part's name
- * @param twins two if the part meets a twin at a ridge, one if not
+ * @param together how many go into place as one: two roof halves, all sides of a ring, else one
  * @param edge the edge of a roof that the part runs along, if it does
  * @param where what was said of it, in order
  */
-public record Placing(Origin origin, String part, int twins, Optional<EdgeOf.Edge> edge, List<Where> where)
+public record Placing(Origin origin, String part, int together, Optional<EdgeOf.Edge> edge, List<Where> where)
         implements Declaration {
     public Placing {
         where = List.copyOf(where);
@@ -22,7 +23,7 @@ public record Placing(Origin origin, String part, int twins, Optional<EdgeOf.Edg
     private Placing with(Where more) {
         List<Where> all = new ArrayList<>(where);
         all.add(more);
-        return new Placing(origin, part, twins, edge, all);
+        return new Placing(origin, part, together, edge, all);
     }
 
     public Placing leftOf(Placing other) {
@@ -84,10 +85,41 @@ public record Placing(Origin origin, String part, int twins, Optional<EdgeOf.Edg
         return with(new Where.Over(opening));
     }
 
+    /** So many of it evenly in the space between two others. */
+    public Placing evenlyBetween(Placing one, Placing other, int pieces) {
+        return with(new Where.Between(
+                one.origin, other.origin, SketchRun.atLeastOne("“" + part + "” evenly between", pieces)));
+    }
+
+    /** So many of it side by side across its width, with these gaps. */
+    public Placing sideBySide(int pieces, String gap) {
+        return sideBySide(pieces, SketchRun.length(gap));
+    }
+
+    /** So many of it side by side across its width, with these gaps. */
+    public Placing sideBySide(int pieces, Length gap) {
+        return with(new Where.SideBySide(SketchRun.atLeastOne("“" + part + "” side by side", pieces), gap));
+    }
+
+    /** All sides of a ring, each mitred to the next. */
+    public Placing round() {
+        return with(new Where.Round(together));
+    }
+
+    /** Lying in a ring where it fits, as its sizes say. */
+    public Placing restsIn(Placing ring) {
+        return with(new Where.RestsIn(ring.origin));
+    }
+
+    /** An upright board's wide face looks to this side: FRONT, unless said. */
+    public Placing facing(Side side) {
+        return with(new Where.Facing(side));
+    }
+
     /** Lying on the sloping edges of these. */
     public Placing restsOn(Placing... supports) {
         return with(
-                new Where.RestsOn(Arrays.stream(supports).map(Placing::origin).toList(), twins));
+                new Where.RestsOn(Arrays.stream(supports).map(Placing::origin).toList(), together));
     }
 
     /** In the middle between the gables, front to back; where nothing else is said it is anyway. */
@@ -140,6 +172,15 @@ public record Placing(Origin origin, String part, int twins, Optional<EdgeOf.Edg
         }
         if (where instanceof Where.AlongRoof along) {
             return along.pieces();
+        }
+        if (where instanceof Where.Between between) {
+            return between.pieces();
+        }
+        if (where instanceof Where.SideBySide row) {
+            return row.pieces();
+        }
+        if (where instanceof Where.Round round) {
+            return round.pieces();
         }
         return where instanceof Where.BothSides ? 2 : 1;
     }

@@ -28,6 +28,9 @@ public record Shape(Kind kind, Length wide, Length high, Length radius, List<Fro
     /** A distance from an edge of the part. */
     public record From(Side edge, Length distance) {}
 
+    /** A point of a part's face: so far from its left (or front) end, so far up (or back) from its lower (or front) edge. */
+    public record At(Length along, Length up) {}
+
     /** So far from that edge. */
     public Shape from(Side edge, String distance) {
         return from(edge, SketchRun.length(distance));

@@ -33,6 +33,28 @@ public sealed interface Trait {
     /** Its top slopes in its own plane from one height at the front (or left) to another at the back (or right). */
     record SlopingTop(Length front, Length back) implements Trait {}
 
+    /** How wide its top is, where that is not as wide as its foot; both are centred. */
+    record WideAtTop(Length length) implements Trait {}
+
+    /** A disc of this diameter. */
+    record RoundDisc(Length across) implements Trait {}
+
+    /** The corners of its outline, one after the other counter-clockwise, seen as its sizes are said. */
+    record Corners(List<Shape.At> corners) implements Trait {
+        public Corners {
+            corners = List.copyOf(corners);
+        }
+    }
+
+    /** Its corners are rounded. */
+    record RoundedCorners(Length radius) implements Trait {}
+
+    /** One edge is sawn with the blade tilted; the face named keeps its size. */
+    record Bevelled(Side edge, Angle tilt, Side longOn) implements Trait {}
+
+    /** One end is sawn across at an angle from square; the long point stays at the edge named. */
+    record Mitred(Side end, Angle scale, Side longAt) implements Trait {}
+
     /** A round hole with a name. */
     record HoleIn(String name, Shape shape) implements Trait {}
 
@@ -41,6 +63,12 @@ public sealed interface Trait {
 
     /** A rabbet round an opening. */
     record RabbetIn(Side face, String opening, Length wide, Length deep) implements Trait {}
+
+    /** A rabbet along a whole edge. */
+    record RabbetAlong(Side face, Side edge, Length wide, Length deep) implements Trait {}
+
+    /** A groove or dado with a name, from edge to edge, side by side with the edge named. */
+    record GrooveIn(String name, Side face, Side along, Length from, Length wide, Length deep) implements Trait {}
 
     /** It is one of a left and a right hand, mirrored. */
     record Pair() implements Trait {}
@@ -54,8 +82,24 @@ public sealed interface Trait {
     /** It lies on the slopes of these gables; its length along the slope follows from them. */
     record OverGables(List<String> gables) implements Trait {}
 
-    /** It goes past the eaves (measured along the slope) or past the gables. */
+    /** It goes past the eaves or the end of a slope (measured along the slope), or past the gables or sides. */
     record Past(Side edge, Length by) implements Trait {}
+
+    /** It lies on one slope, on the sloping edges of these; its length along the slope follows from them. */
+    record OverSlope(List<String> supports) implements Trait {
+        public OverSlope {
+            supports = List.copyOf(supports);
+        }
+    }
+
+    /** Its end on that side is cut plumb, to meet what stands there. */
+    record PlumbAt(Side side) implements Trait {}
+
+    /** It is one of so many equal sides of a ring, each leaning out from upright, mitred to its neighbours. */
+    record RingOf(int sides, Angle leansOut) implements Trait {}
+
+    /** A floor that fits within a ring, its underside so far up from the ring's foot. */
+    record FitsRing(String side, Length up) implements Trait {}
 
     /** It meets its twin at the ridge, plumb. */
     record MeetsTwin(Side edge) implements Trait {}
@@ -75,8 +119,8 @@ public sealed interface Trait {
     /** It fits into the rabbet round an opening of another part. */
     record FitsOpening(OpeningOf opening) implements Trait {}
 
-    /** It fits over a clear opening that is rabbeted so much all round. */
-    record FitsRabbet(Length clearWide, Length clearHigh, Length rabbetWide) implements Trait {}
+    /** It fits a frame of boards with this clear opening, rabbeted so wide and so deep all round once it is together. */
+    record FitsRabbet(Length clearWide, Length clearHigh, Length rabbetWide, Length rabbetDeep) implements Trait {}
 
     /** How much warmer than on the day of cutting it gets. */
     record Warmer(TemperatureChange change) implements Trait {}

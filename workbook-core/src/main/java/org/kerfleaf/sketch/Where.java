@@ -25,6 +25,21 @@ public sealed interface Where {
     /** Over an opening of the part named before. */
     record Over(String opening) implements Where {}
 
+    /** So many of it in the space between two others, with equal gaps. */
+    record Between(Origin one, Origin other, int pieces) implements Where {}
+
+    /** So many of it side by side, with these gaps. */
+    record SideBySide(int pieces, Length gap) implements Where {}
+
+    /** Its wide face looks to this side. */
+    record Facing(Side side) implements Where {}
+
+    /** All its pieces stand round in a ring. */
+    record Round(int pieces) implements Where {}
+
+    /** It lies in a ring, where it fits. */
+    record RestsIn(Origin ring) implements Where {}
+
     /** It lies on the sloping edges of these, which carry it. */
     record RestsOn(List<Origin> supports, int pieces) implements Where {}
 

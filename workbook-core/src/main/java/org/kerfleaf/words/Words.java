@@ -207,6 +207,36 @@ public final class Words {
         return new Shape(Shape.Kind.FRAME, all, all, Length.ZERO, List.of());
     }
 
+    /** A corner of an outline: so far along its first size, so far along its second. */
+    public static Shape.At at(String along, String up) {
+        return new Shape.At(Sizes.fixed(along), Sizes.fixed(up));
+    }
+
+    /** A corner of an outline: so far along its first size, so far along its second. */
+    public static Shape.At at(Length along, Length up) {
+        return new Shape.At(along, up);
+    }
+
+    /** So far from that edge. */
+    public static Shape.From from(Side edge, String distance) {
+        return new Shape.From(edge, Sizes.fixed(distance));
+    }
+
+    /** So far from that edge. */
+    public static Shape.From from(Side edge, Length distance) {
+        return new Shape.From(edge, distance);
+    }
+
+    /** So wide. */
+    public static Trait.Wide wide(Length length) {
+        return new Trait.Wide(length);
+    }
+
+    /** So deep. */
+    public static Trait.Deep deep(Length length) {
+        return new Trait.Deep(length);
+    }
+
     public static Trait.Wide wide(String length) {
         return new Trait.Wide(Sizes.fixed(length));
     }
@@ -230,7 +260,9 @@ public final class Words {
         return new Placing(
                 here(),
                 part.name(),
-                part.trait(Trait.MeetsTwin.class).isPresent() ? 2 : 1,
+                part.trait(Trait.RingOf.class)
+                        .map(Trait.RingOf::sides)
+                        .orElse(part.trait(Trait.MeetsTwin.class).isPresent() ? 2 : 1),
                 part.trait(Trait.Along.class).map(along -> along.edge().edge()),
                 List.of());
     }
@@ -300,7 +332,7 @@ public final class Words {
 
     /** Puts a pane in. */
     public static Glazing glaze(Part pane) {
-        return new Glazing(here(), pane.name(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Glazing(here(), pane.name(), List.of(), Optional.empty(), Optional.empty());
     }
 
     public static Item glazingTape(String thick) {
@@ -367,7 +399,7 @@ public final class Words {
 
     /** Moves everything that hangs together with this placing onto another. */
     public static Mount mount(Placing by) {
-        return new Mount(here(), by.origin(), Optional.empty());
+        return new Mount(here(), by.origin(), Optional.empty(), List.of(), Optional.empty(), Length.ZERO);
     }
 
     // ---- the work ----------------------------------------------------------------------------------------------

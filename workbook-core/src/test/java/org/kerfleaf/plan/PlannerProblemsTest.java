@@ -141,7 +141,7 @@ class PlannerProblemsTest {
         List<String> problems = Bench.problems(b -> {
             var clear = b.keep(sheet("clear stuff", "18 in", "24 in").soldAs("1/8 in"));
             b.keep(pane("Pane", clear)
-                    .fitsFrame(Length.parse("10 in"), Length.parse("12 in"), "1/2 in")
+                    .fitsFrame(Length.parse("10 in"), Length.parse("12 in"), wide("1/2 in"), deep("1/4 in"))
                     .warmer("60 F"));
         });
         assertThat(problems)

@@ -94,11 +94,7 @@ final class CutListPages {
 
     private Rich edge(PlannedEdge edge) {
         boolean bevel = edge.cut() == PlannedEdge.Cut.BEVEL;
-        Rich words = Rich.of(
-                edge.name()
-                        + (bevel ? " bevelled " : " mitred ")
-                        + edge.angle().value().in(book.measures()),
-                SMALL);
+        Rich words = Rich.of(edge.name() + (bevel ? " bevelled " : " mitred ") + edge.angles(book.measures()), SMALL);
         if (!edge.shorter().value().isPositive()) {
             return words;
         }

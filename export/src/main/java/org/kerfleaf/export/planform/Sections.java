@@ -78,8 +78,9 @@ final class Sections {
                         "edges",
                         part.edges(),
                         (edge, of) -> edge.words("name", of.name())
-                                .words("cut", of.cut() == PlannedPart.PlannedEdge.Cut.BEVEL ? "bevel" : "mitre")
+                                .words("cut", of.cut().words())
                                 .figure("angle", of.angle(), Member::degrees)
+                                .figure("tilt", of.tilt(), Member::degrees)
                                 .figure("shorter", of.shorter(), Member::millimetres))
                 .words(
                         "kind",

@@ -97,8 +97,8 @@ final class CutListSheet {
     }
 
     private String inWords(PlannedEdge edge) {
-        String cut = edge.cut() == PlannedEdge.Cut.BEVEL ? "bevel" : "mitre";
-        String angle = edge.angle().value().in(printed.style());
+        String cut = edge.cut().words();
+        String angle = edge.angles(printed.style());
         return edge.shorter().value().isZero()
                 ? "%s: %s %s".formatted(edge.name(), cut, angle)
                 : "%s: %s %s, short side %s less"

@@ -128,12 +128,10 @@ final class CutSections {
         List<String> words = new ArrayList<>();
         part.takenFromTheWork().ifPresent(words::add);
         for (PlannedEdge edge : part.edges()) {
-            String cut = edge.cut() == PlannedEdge.Cut.BEVEL ? "bevel" : "mitre";
             String shorter = edge.shorter().value().isZero()
                     ? ""
                     : ", short side %s less".formatted(edge.shorter().value().in(style));
-            words.add("%s: %s %s%s"
-                    .formatted(edge.name(), cut, edge.angle().value().in(style), shorter));
+            words.add("%s: %s %s%s".formatted(edge.name(), edge.cut().words(), edge.angles(style), shorter));
         }
         words.addAll(part.then());
         return String.join("; ", words);

@@ -223,9 +223,8 @@ public final class PlanFixture {
                         inches(11, 2),
                         inches(7, 16),
                         PLY,
-                        List.of(new PlannedEdge(
+                        List.of(PlannedEdge.bevel(
                                 "top",
-                                PlannedEdge.Cut.BEVEL,
                                 figure(Angle.ofDegrees(14.5), "the slope of the back"),
                                 Figure.of(
                                         PLY.times(Angle.ofDegrees(14.5).tan()),
@@ -254,9 +253,8 @@ public final class PlanFixture {
                         Length.ofInches(28.4061),
                         inches(1, 32),
                         inches(0, 48),
-                        List.of(new PlannedEdge(
+                        List.of(PlannedEdge.mitre(
                                 "both ends",
-                                PlannedEdge.Cut.MITRE,
                                 figure(Angle.ofDegrees(22.5), "half of 45°"),
                                 figure(Length.ZERO, "square"))),
                         List.of()),
