@@ -3,11 +3,15 @@ package org.kerfleaf.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.kerfleaf.cutting.Offcut;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.finish.FinishLine;
@@ -180,6 +184,48 @@ class ColdFrameTest {
                         .value()
                         .toString())
                 .isEqualTo("USD 26.05");
+    }
+
+    static Stream<Map<String, String>> variants() {
+        return Built.variants(Sample.COLD_FRAME.plan(), 23).stream();
+    }
+
+    /** Every wall's top carries the lid: on each it shares as much as the frame's boards cover of it. */
+    @ParameterizedTest
+    @MethodSource("variants")
+    void anySize_lidLiesOnAllWallsAndItsPaneInTheRabbet(Map<String, String> sizes) {
+        Plan tried = Sample.COLD_FRAME.plan(sizes);
+        Built built = new Built(tried);
+        double t = 23.0 / 32 * 25.4;
+        double wide = built.size("Width outside");
+        double deep = built.size("Depth outside");
+        double rise = built.size("Height outside, at the back") - built.size("Height outside, in front");
+        double slope = StrictMath.atan2(rise, deep);
+        assertThat(tried.problems()).isEmpty();
+        assertThat(built.clashes()).isEmpty();
+        // The lid's lower end is 1 in past the front along the slope, so cos θ of it level; its upper end is in line
+        // behind.
+        var under = built.piece("Lid stile").face("OUTSIDE").bounds();
+        double reach = built.piece("Front").bounds().low().y() - under.low().y();
+        assertThat(reach).isCloseTo(25.4 * StrictMath.cos(slope), within(1e-5));
+        assertThat(under.high().y())
+                .isCloseTo(built.piece("Back").bounds().high().y(), within(1e-5));
+        // The front's bevel is t / cos θ wide along the slope; stiles and rail cover it over the box's whole width.
+        double bevel = t / StrictMath.cos(slope);
+        double onFront = sum(built.contacts("Lid stile", "Front")) + sum(built.contacts("Lid rail", "Front"));
+        assertThat(onFront).isCloseTo(wide * bevel, within(1e-2));
+        double onBack = sum(built.contacts("Lid stile", "Back")) + sum(built.contacts("Lid rail", "Back"));
+        assertThat(onBack).isCloseTo(wide * bevel, within(1e-2));
+        // Each side lies whole under its stile: between the walls, along the slope.
+        double onSides = sum(built.contacts("Lid stile", "Side"));
+        assertThat(onSides).isCloseTo(2 * t * (deep - 2 * t) / StrictMath.cos(slope), within(1e-2));
+        // The pane lies on the rabbet's floor, all round.
+        assertThat(built.contacts("Lid pane", "Lid stile")).hasSize(2);
+        assertThat(built.contacts("Lid pane", "Lid rail")).hasSize(2);
+    }
+
+    private static double sum(List<Double> areas) {
+        return areas.stream().mapToDouble(a -> a).sum();
     }
 
     /** Outside sizes held: what stands between two others changes by twice the difference, what laps by nothing. */

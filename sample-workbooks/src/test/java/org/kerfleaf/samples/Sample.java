@@ -30,7 +30,10 @@ final class Sample {
     static final Sample COLD_FRAME = new Sample("cold-frame.md");
 
     static final Sample SHELF = new Sample("shed-shelf.md");
-    static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF);
+    static final Sample NEST_BOX = new Sample("nest-box.md");
+    static final Sample PLANTER = new Sample("splayed-planter.md");
+    static final Sample BENCH = new Sample("potting-bench.md");
+    static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF, NEST_BOX, PLANTER, BENCH);
 
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 

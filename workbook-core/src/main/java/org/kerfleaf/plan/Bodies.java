@@ -1,5 +1,6 @@
 package org.kerfleaf.plan;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +92,7 @@ final class Bodies {
 
     /** The solid of a piece that stands square in a build of that hull. */
     static PlacedSolid standing(SizedPart part, Piece piece, Box hull) {
-        return part.isTurnedWhenPlaced() ? board(part, piece) : panel(part, piece, hull);
+        return part.isTurnedWhenPlaced() ? board(part, piece, hull) : panel(part, piece, hull);
     }
 
     // ---- panels --------------------------------------------------------------------------------------------------
@@ -136,13 +137,26 @@ final class Bodies {
 
     // ---- boards --------------------------------------------------------------------------------------------------
 
-    private static PlacedSolid board(SizedPart part, Piece piece) {
-        Length length = part.across().value();
-        Length width = part.up().value();
-        Axis run = along(piece.box(), length, null);
-        Axis wide = along(piece.box(), width, run);
-        Pose pose = standing(piece.box(), unit(run), unit(wide));
-        return new PlacedSolid(part.said().name(), piece.index(), part.solid(), pose);
+    /** A board's INSIDE is its upper face where it lies flat, else the face that looks to the middle of its build. */
+    private static PlacedSolid board(SizedPart part, Piece piece, Box hull) {
+        Axis run = along(piece.box(), part.across().value(), null);
+        Axis wide = along(piece.box(), part.up().value(), run);
+        Vector u = unit(run);
+        Vector v = unit(wide);
+        Axis through = through(run, wide);
+        boolean insideIsHigh = through == Axis.Z || piece.box().middle(through).isShorterThan(hull.middle(through));
+        boolean isHigh = u.cross(v).dot(unit(through)) > 0;
+        boolean mirrored = isHigh != insideIsHigh;
+        Solid solid = mirrored ? part.solid().mirrored() : part.solid();
+        Pose pose = standing(piece.box(), mirrored ? u.negated() : u, v);
+        return new PlacedSolid(part.said().name(), piece.index(), solid, pose);
+    }
+
+    private static Axis through(Axis run, Axis wide) {
+        return Arrays.stream(Axis.values())
+                .filter(axis -> axis != run && axis != wide)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The axis on which the box has this extent, other than one already taken. */

@@ -14,18 +14,17 @@ import org.kerfleaf.sketch.Trait;
  *
  * @param along the level axis it runs along
  * @param towardsHigh whether it climbs to the back (or right), or else to the front (or left)
- * @param angle from level, more than nothing
+ * @param angle from level, 0 or more
  * @param low how high the part is at its lower end
  */
 record Slope(Axis along, boolean towardsHigh, Angle angle, Length low) {
-    /** The slope of a part with a sloping top that is not level. */
+    /** The slope of a part whose two heights were said. */
     static Optional<Slope> of(SizedPart part) {
         return part.said()
                 .trait(Trait.SlopingTop.class)
-                .filter(top -> !top.front().equals(top.back()))
                 .map(top -> new Slope(
                         part.standing().across(),
-                        top.back().isLongerThan(top.front()),
+                        !top.back().isShorterThan(top.front()),
                         top.back()
                                 .minus(top.front())
                                 .absolute()

@@ -168,7 +168,7 @@ final class SlopeSizes {
             Angle slope,
             String plumbEnd) {
         Outline outline = Outline.rectangle(across.value(), up.value());
-        if (plumbEnd.isEmpty()) {
+        if (plumbEnd.isEmpty() || slope.isZero()) {
             return Sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, List.of());
         }
         Figure<Angle> tilt = SawAngles.peakBevel(slope, slope);

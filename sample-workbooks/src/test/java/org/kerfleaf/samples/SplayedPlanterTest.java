@@ -1,0 +1,166 @@
+package org.kerfleaf.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedPart;
+import org.kerfleaf.shape.Cut;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Touching;
+
+/**
+ * The figures of the six-sided planter, worked outside the program (sides lean 15 degrees, 250 wide on top, 300 high, 18 mm),
+ * read off the plan of the workbook file; and the same at random sizes against solids of their own making.
+ */
+class SplayedPlanterTest {
+    private static final Plan PLAN = Sample.PLANTER.plan();
+    private static final Built BUILT = new Built(PLAN);
+    private static final double T = 18;
+    private static final double UP = 20;
+    private static final double TAN30 = StrictMath.tan(StrictMath.PI / 6);
+
+    /** Printed to three decimals. */
+    private static final Offset<Double> PRINTED = within(0.0006);
+
+    private static final Offset<Double> EXACT = within(2e-5);
+
+    @Test
+    void plan_hasNoProblems() {
+        assertThat(PLAN.problems()).isEmpty();
+    }
+
+    /** The chart of a saw maker (seen in a copy), 75 degrees from level and six sides: mitre 8.50, tilt 28.88. */
+    @Test
+    void corner_isACompoundMitre() {
+        PlannedPart.PlannedEdge ends = PLAN.part("Side").orElseThrow().edges().get(0);
+        assertThat(ends.cut()).isEqualTo(PlannedPart.PlannedEdge.Cut.COMPOUND);
+        assertThat(ends.angle().value().inDegrees()).isCloseTo(8.499, PRINTED);
+        assertThat(ends.tilt().orElseThrow().value().inDegrees()).isCloseTo(28.879, PRINTED);
+        // And as the solid itself has it: read off the planes of its cuts.
+        Cut right = cut("RIGHT");
+        assertThat(right.tilt().inDegrees()).isCloseTo(28.879, PRINTED);
+        assertThat(-right.inSheet().inDegrees()).isCloseTo(8.499, PRINTED);
+        assertThat(cut("TOP").tilt().inDegrees()).isCloseTo(15, PRINTED);
+        assertThat(cut("BOTTOM").tilt().inDegrees()).isCloseTo(15, PRINTED);
+    }
+
+    private static Cut cut(String edge) {
+        return BUILT.piece("Side").solid().cuts().stream()
+                .filter(c -> c.name().equals(edge))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void sizes_areAsWorkedOutByHand() {
+        // Slant 300 / cos 15 = 310.583; blank + 18 · tan 15 = 315.406; bottom side 157.180.
+        assertThat(PLAN.part("Side").orElseThrow().length().value().inMillimetres())
+                .isCloseTo(315.406, PRINTED);
+        var outside = BUILT.piece("Side").solid().face("OUTSIDE");
+        assertThat(outside.bounds().sizes().y()).isCloseTo(310.583, PRINTED);
+        assertThat(outside.squareMillimetres()).isCloseTo(310.583 * (250 + 157.180) / 2, within(0.5));
+        // Floor: across the flats 245.691, side 141.850, corner to corner 283.700.
+        var floor = BUILT.piece("Floor").solid().outline();
+        assertThat(floor.high().inMillimetres()).isCloseTo(245.691, PRINTED);
+        assertThat(floor.wide().inMillimetres()).isCloseTo(283.700, PRINTED);
+        assertThat(floor.edge("SIDE_1").length().inMillimetres()).isCloseTo(141.850, PRINTED);
+    }
+
+    @Test
+    void outside_ofAllSides_is0_3794SquareMetres() {
+        double outside = BUILT.pieces("Side").stream()
+                .mapToDouble(s -> s.solid().area("OUTSIDE").squareMillimetres())
+                .sum();
+        assertThat(outside / 1e6).isCloseTo(0.3794, within(0.00006));
+    }
+
+    @Test
+    void soil_from38To275Millimetres_is21_14Litres() {
+        // Simpson's rule is exact for a prismatoid; widths of the inside read off the solid's own inside face.
+        double low = insideArea(38);
+        double high = insideArea(275);
+        assertThat(low).isCloseTo(56_462, within(0.6));
+        assertThat(high).isCloseTo(126_602, within(0.6));
+        double litres = (275 - 38) * (low + 4 * insideArea((38 + 275) / 2.0) + high) / 6 / 1e6;
+        assertThat(litres).isCloseTo(21.14, within(0.006));
+    }
+
+    /** The hexagon within the sides at a height, from how far the front side's inside face stands from the middle there. */
+    private static double insideArea(double height) {
+        var face = BUILT.pieces("Side").get(0).face("INSIDE");
+        double slope = face.normal().z() / face.normal().y();
+        double away =
+                -(face.frame().origin().y() - (height - face.frame().origin().z()) * slope);
+        double flats = 2 * away;
+        return StrictMath.sqrt(3) / 2 * flats * flats;
+    }
+
+    static Stream<Map<String, String>> variants() {
+        return Built.variants(PLAN, 47).stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("variants")
+    void anySize_sidesMeetAllRoundAndTheFloorTouchesThemAlongLines(Map<String, String> sizes) {
+        Plan plan = Sample.PLANTER.plan(sizes);
+        Built built = new Built(plan);
+        double top = built.size("Width of a side on top, outside");
+        double high = built.size("Height");
+        double lean = lean(plan);
+        assertThat(plan.problems()).isEmpty();
+        assertThat(built.clashes()).isEmpty();
+        List<PlacedSolid> sides = built.pieces("Side");
+        for (int i = 0; i < 6; i++) {
+            // Its mitred end lies whole on the next side's.
+            Touching pair = Touching.between(sides.get(i), sides.get((i + 1) % 6));
+            double end = sides.get(i).solid().area("RIGHT").squareMillimetres();
+            assertThat(pair.area().squareMillimetres()).isCloseTo(end, within(1e-2));
+        }
+        assertThat(sides).allSatisfy(side -> {
+            assertThat(side.bounds().low().z()).isCloseTo(0, EXACT);
+            assertThat(side.bounds().high().z()).isCloseTo(high, EXACT);
+        });
+        // The shell: what the outside encloses less what the inside encloses, both prismatoids; areas of hexagons √3/2
+        // F².
+        double wall = 2 * T / StrictMath.cos(lean);
+        double flats = top / TAN30;
+        double foot = flats - 2 * high * StrictMath.tan(lean);
+        double shell = prismatoid(foot, flats, high) - prismatoid(foot - wall, flats - wall, high);
+        assertThat(sides.stream()
+                        .mapToDouble(s -> s.volume().cubicMillimetres())
+                        .sum())
+                .isCloseTo(shell, within(shell * 1e-7));
+        double floor = (foot - wall + 2 * UP * StrictMath.tan(lean)) * TAN30;
+        PlacedSolid floorIn = built.piece("Floor");
+        assertThat(floorIn.bounds().low().z()).isCloseTo(UP, EXACT);
+        for (PlacedSolid side : sides) {
+            Touching pair = Touching.between(side, floorIn);
+            assertThat(pair.touches()).isEmpty();
+            assertThat(pair.lines().stream()
+                            .mapToDouble(l -> l.to().minus(l.from()).length())
+                            .sum())
+                    .isCloseTo(floor, within(0.02));
+        }
+    }
+
+    private static double lean(Plan plan) {
+        return StrictMath.toRadians(plan.sizes().stream()
+                .filter(s -> s.value() instanceof org.kerfleaf.measure.Angle)
+                .mapToDouble(s -> ((org.kerfleaf.measure.Angle) s.value()).inDegrees())
+                .findFirst()
+                .orElseThrow());
+    }
+
+    private static double prismatoid(double low, double high, double height) {
+        double middle = (low + high) / 2;
+        return height * StrictMath.sqrt(3) / 2 * (low * low + 4 * middle * middle + high * high) / 6;
+    }
+}
