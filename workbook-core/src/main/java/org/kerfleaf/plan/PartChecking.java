@@ -31,6 +31,10 @@ final class PartChecking {
             if (part.said().kind() == PartKind.PANEL) {
                 checks.addAll(panel(part));
             }
+            if (part.said().trait(Trait.OneBlank.class).isPresent()) {
+                checks.add(PartChecks.handsFromOneBlank(
+                        part.said().name(), part.solid().hands(), planned.style()));
+            }
         }
         checks.addAll(saws());
         return checks;
@@ -39,9 +43,10 @@ final class PartChecking {
     private List<Check> panel(SizedPart part) {
         List<Check> checks = new ArrayList<>();
         String name = part.said().name();
-        for (Trait.RabbetIn rabbet : part.said().traits(Trait.RabbetIn.class)) {
-            checks.add(PartChecks.rabbetLip(name, part.thickness().value(), rabbet.deep(), planned.style()));
-        }
+        part.solid()
+                .pockets()
+                .forEach(pocket -> checks.add(
+                        PartChecks.rabbetLip(name, part.thickness().value(), pocket.depth(), planned.style())));
         for (Cutout cutout : part.cutouts()) {
             if (cutout.opening()) {
                 checks.add(PartChecks.frameLeft(name + ", " + cutout.name(), narrowest(part, cutout), planned.style()));

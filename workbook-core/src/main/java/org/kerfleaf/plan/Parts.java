@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
@@ -195,6 +196,51 @@ final class Parts {
                             rabbet.face().words(),
                             rabbet.wide().in(style),
                             rabbet.deep().in(style)));
+        }
+        for (Trait.RabbetAlong rabbet : part.said().traits(Trait.RabbetAlong.class)) {
+            then.add("rabbet at %s, %s face, %s wide, %s deep"
+                    .formatted(
+                            rabbet.edge().words(),
+                            rabbet.face().words(),
+                            rabbet.wide().in(style),
+                            rabbet.deep().in(style)));
+        }
+        for (Trait.GrooveIn groove : part.said().traits(Trait.GrooveIn.class)) {
+            then.add("groove “%s”, %s face, %s from %s, %s wide, %s deep"
+                    .formatted(
+                            groove.name(),
+                            groove.face().words(),
+                            groove.from().in(style),
+                            groove.along().words(),
+                            groove.wide().in(style),
+                            groove.deep().in(style)));
+        }
+        part.said()
+                .trait(Trait.RoundedCorners.class)
+                .ifPresent(rounded ->
+                        then.add("corners rounded, radius " + rounded.radius().in(style)));
+        part.said()
+                .trait(Trait.WideAtTop.class)
+                .ifPresent(top -> then.add(
+                        "tapers to %s at its top".formatted(top.length().in(style))));
+        part.said()
+                .trait(Trait.Corners.class)
+                .ifPresent(said -> then.add("corners at "
+                        + said.corners().stream()
+                                .map(at -> at.along().read(style).text()
+                                        + " across, "
+                                        + at.up().in(style) + " up")
+                                .collect(Collectors.joining("; "))));
+        part.said()
+                .trait(Trait.RoundDisc.class)
+                .ifPresent(disc -> then.add("a disc " + disc.across().in(style) + " across"));
+        if (part.said().trait(Trait.Pair.class).isPresent()) {
+            then.add(
+                    switch (part.solid().hands()) {
+                        case EQUAL -> "two equal pieces";
+                        case TURNED_OVER -> "two equal pieces, one of them turned over";
+                        case LEFT_AND_RIGHT -> "one left, one right";
+                    });
         }
         return then;
     }

@@ -6,6 +6,7 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.shape.Hands;
 
 /** Whether enough is left of a part once it is cut, and whether a roof covers what is under it. */
 public final class PartChecks {
@@ -51,6 +52,24 @@ public final class PartChecks {
                 depth.dividedBy(passes),
                 most,
                 "%d passes would do.".formatted(enough));
+    }
+
+    /**
+     * A pair out of one blank with one sloping cut is twice the same piece: as left and right it does only where the piece may be
+     * turned over. Geometry.
+     */
+    public static Check handsFromOneBlank(String of, Hands hands, MeasureStyle style) {
+        Held held = new Held("Hands from one blank", of, Reason.GEOMETRY, style);
+        return switch (hands) {
+            case EQUAL -> held.holds("Left and right are one and the same piece.");
+            case TURNED_OVER ->
+                held.holds("One of the two is turned over: outside, one shows the face that the other shows inside."
+                        + " Where only one face is good, say .pair() instead.");
+            case LEFT_AND_RIGHT ->
+                held.falls(
+                        "Left and right are mirrored, and one blank gives two of the same hand.",
+                        "Say .pair(): then each is laid out on its own.");
+        };
     }
 
     /** Check 30: the narrowest rail or stile left beside an opening is 2 in (50 mm). */

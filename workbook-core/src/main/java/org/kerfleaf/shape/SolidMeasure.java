@@ -104,8 +104,9 @@ final class SolidMeasure {
         Lump flat = Rings.betweenArcAndChords(edge, Section.SAGITTA);
         double[] middle = edge.along(0.5);
         double[] centre = edge.centre();
-        // Just beside the arc, on the side where its ring leaves wood.
-        double out = Math.signum(edge.sweep()) * -sign * BESIDE / edge.radius();
+        // Just beside the arc, on the side where its ring leaves wood: towards its middle that is behind the chords.
+        double way = Math.signum(edge.sweep()) * -sign;
+        double out = way * (way < 0 ? 2 * Section.SAGITTA : BESIDE) / edge.radius();
         double x = middle[0] + (middle[0] - centre[0]) * out;
         double y = middle[1] + (middle[1] - centre[1]) * out;
         if (!section.inSheet(x, y)) {
