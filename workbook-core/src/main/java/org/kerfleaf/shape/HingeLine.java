@@ -18,6 +18,21 @@ public record HingeLine(Vector point, Vector axis) {
         return piece.at(piece.pose().turnedAbout(point, axis, angle));
     }
 
+    /** How near a piece's box, square to the line, comes to it, in millimetres. */
+    public double nearest(PlacedSolid piece) {
+        return reach(piece).least();
+    }
+
+    /** How far a piece's furthest corner is from the line, in millimetres. */
+    public double furthest(PlacedSolid piece) {
+        return reach(piece).most();
+    }
+
+    private SweepBody.Reach reach(PlacedSolid piece) {
+        Pose frame = frame();
+        return SweepBody.Reach.of(piece.corners().stream().map(frame::toLocal).toList());
+    }
+
     /** A frame whose w is the line; turning is then a rotation in its u and v. */
     Pose frame() {
         return Pose.facing(point, axis);
