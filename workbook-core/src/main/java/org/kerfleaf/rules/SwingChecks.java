@@ -12,6 +12,7 @@ public final class SwingChecks {
     /** Opened less than this, a door is in the way of what goes in and out. */
     private static final Angle USEFUL = Angle.RIGHT;
 
+    private static final Angle DEGREE = Angle.ofDegrees(1);
     private static final long FIVE_DEGREES = 5_000_000_000L;
 
     private SwingChecks() {}
@@ -55,15 +56,18 @@ public final class SwingChecks {
                 .findFirst()
                 .ifPresent(next -> sentence.append(" Next comes %s, at %s."
                         .formatted(next.part(), next.at().in(style))));
-        return stopped(held, sentence.toString(), first, stop, style);
+        return stopped(held, sentence.toString(), first, stop, advice(first, style), style);
     }
 
-    private static Check stopped(Held held, String sentence, Met first, Stop stop, MeasureStyle style) {
-        String advice = first.at().compareTo(USEFUL) < 0
+    private static String advice(Met first, MeasureStyle style) {
+        return first.at().compareTo(USEFUL) < 0
                 ? "It does not open to 90°: a lower or narrower door, or less of %s, would clear it."
                         .formatted(first.part())
                 : "A stay that stops it before %s would keep it off."
                         .formatted(first.at().in(style));
+    }
+
+    private static Check stopped(Held held, String sentence, Met first, Stop stop, String advice, MeasureStyle style) {
         if (stop.at().isPresent()) {
             Angle left = first.at().minus(stop.at().get());
             String much = (left.compareTo(Angle.ZERO) < 0 ? Angle.ZERO.minus(left) : left).in(style);
@@ -81,9 +85,9 @@ public final class SwingChecks {
                 : held.falls(sentence + " Nothing stops it before.", advice);
     }
 
-    /** Words for a stay that stops short of the contact, at a whole five degrees. */
+    /** Words for a stay that stops a degree or more short of the contact, at a whole five degrees. */
     private static String example(Met first) {
-        long fives = (first.at().nanodegrees() - 1) / FIVE_DEGREES;
+        long fives = first.at().minus(DEGREE).nanodegrees() / FIVE_DEGREES;
         return fives > 0 ? ": stay(\"chain\").stopsAt(\"%d deg\").".formatted(5 * fives) : ".";
     }
 
@@ -126,7 +130,9 @@ public final class SwingChecks {
         }
         String lower = " So the door is %s too high to open under it, and meets it at %s."
                 .formatted(Say.difference(gap, style), door.met().get().in(style));
-        return stopped(
-                held, both + lower, new Met(door.lowest(), door.met().get(), Optional.empty()), door.stop(), style);
+        Met met = new Met(door.lowest(), door.met().get(), Optional.empty());
+        String advice =
+                "A door %s lower would open under it. ".formatted(Say.difference(gap, style)) + advice(met, style);
+        return stopped(held, both + lower, met, door.stop(), advice, style);
     }
 }
