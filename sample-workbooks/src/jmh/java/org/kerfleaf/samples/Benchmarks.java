@@ -12,8 +12,7 @@ import org.openjdk.jmh.util.Statistics;
 
 /** Runs the benchmarks and prints one table; ratios are within this run, since a machine's speed is not the same tomorrow. */
 public final class Benchmarks {
-    private static final String CONTACTS = "solidsAndContacts";
-    private static final String SIXTY = "60";
+    private static final String UNIT = "solidsAndContacts,  60 parts";
 
     private Benchmarks() {}
 
@@ -29,12 +28,11 @@ public final class Benchmarks {
         for (RunResult run : runs) {
             Result<?> result = run.getPrimaryResult();
             String parts = run.getParams().getParam("parts");
-            table.put(
-                    "%s, %s parts".formatted(result.getLabel(), parts == null ? "22" : "%3s".formatted(parts).strip()),
-                    result.getStatistics());
+            String build = parts == null ? "cabinet" : "%3s parts".formatted(parts);
+            table.put(result.getLabel() + ", " + build, result.getStatistics());
         }
-        double one = table.get(CONTACTS + ", " + SIXTY + " parts").getPercentile(50);
-        System.out.printf("%-36s %9s %9s %9s %18s%n", "milliseconds", "least", "median", "90 %", "60 contacts = 1");
+        double one = table.get(UNIT).getPercentile(50);
+        System.out.printf("%-36s %9s %9s %9s %18s%n", "milliseconds", "least", "median", "90 %", "60 parts = 1");
         table.forEach((name, times) -> System.out.printf(
                 "%-36s %9.2f %9.2f %9.2f %18.2f%n",
                 name, times.getMin(), times.getPercentile(50), times.getPercentile(90), times.getPercentile(50) / one));

@@ -28,8 +28,8 @@ import org.openjdk.jmh.annotations.Warmup;
 /** What the geometry of a build costs, warm: its solids and contacts, a dimensioned view of it, and the whole plan of a cabinet. */
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 2)
-@Measurement(iterations = 3, time = 2)
+@Warmup(iterations = 2, time = 2)
+@Measurement(iterations = 2, time = 2)
 @Fork(2)
 public class GeometryBenchmark {
     /** A build of so many parts. */
