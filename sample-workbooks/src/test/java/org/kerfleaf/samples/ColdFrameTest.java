@@ -228,6 +228,25 @@ class ColdFrameTest {
         return areas.stream().mapToDouble(a -> a).sum();
     }
 
+    /** The lid turns about its back rail's lower edge, pane and all: its end comes to lie on the back at 180 + 14.93° only. */
+    @Test
+    void lid_opensFreely() {
+        Check swing = plan.checks().stream()
+                .filter(c -> c.name().equals("Door swing: Lid rail"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(swing.verdict()).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(swing.result()).isEqualTo("Opened to 180° it meets nothing.");
+
+        Plan further = Sample.COLD_FRAME.planWith("stopsAt(\"100 deg\")", "stopsAt(\"200 deg\")");
+        assertThat(further.checks().stream()
+                        .filter(c -> c.name().equals("Door swing: Lid rail"))
+                        .findFirst()
+                        .orElseThrow()
+                        .result())
+                .startsWith("Opened, it meets Back at 194.93°.");
+    }
+
     /** Outside sizes held: what stands between two others changes by twice the difference, what laps by nothing. */
     @Test
     void caliper_fromThreeQuartersToFiveEighths_changesWhatStandsBetween() {

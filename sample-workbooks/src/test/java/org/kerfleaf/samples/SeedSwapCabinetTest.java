@@ -268,6 +268,59 @@ class SeedSwapCabinetTest {
         assertThat(check(name).result()).contains(figure);
     }
 
+    /** 90° + asin((1/8)/t) = 100.0154°; the chain stops the door 5° before. */
+    @Test
+    void door_opened_meetsItsOwnFront_andTheChainStopsItBefore() {
+        Check swing = check("Door swing: Door");
+        assertThat(swing.result())
+                .isEqualTo(
+                        "Opened, it meets Front at 100.02°. Turned on to 180°, 2 23/32 × 20 × 19/32 in of both would be"
+                                + " in one place. Next comes Eave trim, at 142.62°. It is stopped at 95°.");
+        assertThat(swing.verdict()).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(swing.margin()).isEqualTo("5.02° to spare");
+        double corner = 90 + Math.toDegrees(Math.asin(0.125 / 0.71875));
+        assertThat(swing.level().orElseThrow()).isCloseTo((corner - 95) / corner, within(1e-6));
+
+        Plan unsaid = Sample.CABINET.planWith(".stopsAt(\"95 deg\")", "");
+        assertThat(verdict(unsaid, "Door swing")).isEqualTo(Check.Verdict.NOT_KNOWN);
+        assertThat(verdict(unsaid, "Eave drop")).isEqualTo(Check.Verdict.NOT_KNOWN);
+        Plan late = Sample.CABINET.planWith("stopsAt(\"95 deg\")", "stopsAt(\"110 deg\")");
+        assertThat(verdict(late, "Door swing")).isEqualTo(Check.Verdict.SHORT);
+    }
+
+    /**
+     * The eave is 2 · sin 30° = 1 below the wall's 24, its trim hangs to 21.948 and the door's top is at 22. In plan the trim's end,
+     * cut by the door's top, stands 4.62035 beside and 2.625 before the hinges: the door's outer face comes onto it at
+     * atan2(2.625, −4.62035) − asin(t / 5.31402) = 142.62°.
+     */
+    @Test
+    void eave_hangsLowerThanTheDoorsTop_butTheDoorIsStoppedBefore() {
+        Check drop = check("Eave drop: Roof over Door");
+        assertThat(drop.result())
+                .isEqualTo(
+                        "The eave ends 1 in below the wall's top edge. Eave trim hangs to 2 3/64 in below it, the door's"
+                                + " top is 2 in below it. So the door is 3/64 in too high to open under it, and meets it at 142.62°."
+                                + " It is stopped at 95°.");
+        double r = Math.hypot(2.625, 4.62035);
+        double meets = Math.toDegrees(Math.atan2(2.625, -4.62035) - Math.asin(0.71875 / r));
+        assertThat(drop.verdict()).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(drop.level().orElseThrow()).isCloseTo((meets - 95) / meets, within(1e-5));
+        assertThat(plan.placed().stream()
+                        .filter(p -> p.solid().part().equals("Eave trim"))
+                        .mapToDouble(p -> p.solid().bounds().low().z() / 25.4 - 33.5)
+                        .min()
+                        .orElseThrow())
+                .isCloseTo(21.948, within(5e-4));
+    }
+
+    /** The door's face stands 1/8 + t = 0.84375 before the front; 2 − 0.84375 = 1.15625. */
+    @Test
+    void overhang_reachesPastTheDoor() {
+        Check cover = check("Eave cover: Roof");
+        assertThat(cover.result()).contains("Door (its knob not counted) 27/32 in: 1 5/32 in past it");
+        assertThat(cover.level().orElseThrow() + 1).isCloseTo(1.15625, within(1e-6));
+    }
+
     @Test
     void screwReach_withNumberEight_isShort() {
         // No. 8 in the same place: D 0.164 in, reach 5.9 D; and in the sheet's edge 0.359 < 0.410 in.

@@ -5,17 +5,20 @@ import java.util.List;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.rules.Check;
 
-/** Holds the trade's rules against the plan: stock and wood, places, joints, parts and saws, door and glazing, site, cost. */
+/** Holds the trade's rules against the plan: stock and wood, places, joints, parts and saws, roof, door and glazing, site, cost. */
 final class Checking {
     private Checking() {}
 
     static List<Check> all(Planned planned, Cost cost) {
+        List<Hung> hung = Hanging.all(planned);
         List<Check> checks = new ArrayList<>();
         checks.addAll(new PlaceChecking(planned).all());
         checks.addAll(new StockChecking(planned).all());
         checks.addAll(new JointChecking(planned).all());
         checks.addAll(new PartChecking(planned).all());
+        checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new DoorChecking(planned).all());
+        checks.addAll(new SwingChecking(planned, hung).all());
         checks.addAll(new SiteChecking(planned).all(cost));
         return checks;
     }

@@ -3,6 +3,7 @@ package org.kerfleaf.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.rules.Check;
@@ -13,14 +14,17 @@ import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Part;
 import org.kerfleaf.sketch.PartKind;
-import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.Sheet;
+import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Trait;
 import org.kerfleaf.stock.GlazingKind;
 import org.kerfleaf.stock.PaneSize;
 
 /** Whether the pane fits and stays, and whether the door closes on its strip and hangs. */
 final class DoorChecking {
+    /** What hangs at one of these edges hangs on a level line, and its height says nothing about its hinges. */
+    private static final Set<Side> LEVEL = Set.of(Side.TOP, Side.BOTTOM, Side.FRONT, Side.BACK);
+
     private final Planned planned;
     private final MeasureStyle style;
 
@@ -42,28 +46,25 @@ final class DoorChecking {
                     && item.thick().isPresent()
                     && item.squeezedTo().isPresent()) {
                 checks.add(DoorChecks.stripSqueeze(
-                        hung(fitting), item.thick().get(), item.squeezedTo().get(), style));
+                        planned.fittedOn(fitting),
+                        item.thick().get(),
+                        item.squeezedTo().get(),
+                        style));
             }
-            if (item.kind() == Item.Kind.HINGE) {
+            if (Hanging.isHinge(fitting)) {
                 hinges(fitting).ifPresent(checks::add);
             }
         }
         return checks;
     }
 
-    private String hung(Fitting fitting) {
-        return fitting.on()
-                .flatMap(planned.sketch()::placing)
-                .map(Placing::part)
-                .orElse(fitting.item().name());
-    }
-
     private Optional<Check> hinges(Fitting fitting) {
         return fitting.on()
+                .filter(key -> fitting.side().filter(LEVEL::contains).isEmpty())
                 .map(planned.assembly()::of)
                 .filter(pieces -> !pieces.isEmpty())
                 .map(pieces -> Assembly.hull(pieces).extent(Axis.Z))
-                .map(high -> DoorChecks.hinges(hung(fitting), fitting.count(), high, style));
+                .map(high -> DoorChecks.hinges(planned.fittedOn(fitting), fitting.count(), high, style));
     }
 
     /** Each direction of a pane is held against its pocket when warm, and against its clear opening when cold. */

@@ -8,10 +8,10 @@ import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.shape.FinishedBuild;
 import org.kerfleaf.shape.OpenFaces;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.SheetSide;
-import org.kerfleaf.shape.SolidSeams;
 import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
@@ -30,6 +30,9 @@ final class Painting {
     private final Assembly assembly;
     private final Bodies bodies;
     private final List<PlannedPart> parts;
+    private List<Finished> finished;
+
+    private record Finished(List<Piece> fixed, FinishedBuild solids) {}
 
     Painting(Sketch sketch, Sizing sizing, Assembly assembly, Bodies bodies, List<PlannedPart> parts) {
         this.sketch = sketch;
@@ -90,11 +93,11 @@ final class Painting {
 
     private Area faces(Coat coat, boolean inside) {
         Area sum = Area.ZERO;
-        for (List<Piece> build : assembly.builds()) {
-            List<Piece> fixed = build.stream().filter(this::isFixed).toList();
-            List<Piece> there =
-                    fixed.stream().filter(p -> isThere(p, coat.origin())).toList();
-            OpenFaces open = new OpenFaces(solids(fixed), solids(there));
+        for (Finished build : finished()) {
+            List<Piece> there = build.fixed().stream()
+                    .filter(p -> isThere(p, coat.origin()))
+                    .toList();
+            OpenFaces open = build.solids().openFaces(solids(there));
             for (Piece piece : there) {
                 boolean panel = sizing.of(piece.part())
                         .filter(s -> s.said().kind() == PartKind.PANEL)
@@ -103,6 +106,17 @@ final class Painting {
             }
         }
         return sum;
+    }
+
+    /** The builds as they are in the end, without what hangs. */
+    private List<Finished> finished() {
+        if (finished == null) {
+            finished = assembly.builds().stream()
+                    .map(build -> build.stream().filter(this::isFixed).toList())
+                    .map(fixed -> new Finished(fixed, new FinishedBuild(solids(fixed))))
+                    .toList();
+        }
+        return finished;
     }
 
     private List<PlacedSolid> solids(List<Piece> pieces) {
@@ -129,17 +143,14 @@ final class Painting {
     Figure<Length> insideSeams(Origin when) {
         Length sum = Length.ZERO;
         int pieces = 0;
-        for (List<Piece> build : assembly.builds()) {
-            List<PlacedSolid> finished =
-                    build.stream().filter(this::isFixed).map(bodies::of).toList();
-            List<PlacedSolid> there = build.stream()
+        for (Finished build : finished()) {
+            List<PlacedSolid> there = build.fixed().stream()
                     .filter(p -> isThere(p, when))
-                    .filter(this::isFixed)
                     .map(bodies::of)
                     .toList();
             if (there.size() > 1) {
                 pieces += there.size();
-                sum = sum.plus(new SolidSeams(finished).inside(there));
+                sum = sum.plus(build.solids().seams().inside(there));
             }
         }
         return Figure.of(

@@ -9,12 +9,8 @@ import org.kerfleaf.rules.PartChecks;
 import org.kerfleaf.rules.SawChecks;
 import org.kerfleaf.saw.SawLimits;
 import org.kerfleaf.saw.SawSetting;
-import org.kerfleaf.shape.Axis;
-import org.kerfleaf.shape.Box;
 import org.kerfleaf.shape.SheetSide;
-import org.kerfleaf.sketch.EdgeOf;
 import org.kerfleaf.sketch.PartKind;
-import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Trait;
 
 /** Whether parts are strong enough beside what is cut out of them, and whether the saws can make them. */
@@ -52,9 +48,6 @@ final class PartChecking {
                 checks.add(PartChecks.frameLeft(name + ", " + cutout.name(), narrowest(part, cutout), planned.style()));
             }
         }
-        if (part.said().trait(Trait.OverGables.class).isPresent()) {
-            checks.addAll(roof(part));
-        }
         return checks;
     }
 
@@ -83,55 +76,6 @@ final class PartChecking {
                     .plus(rise.times(from.dividedBy(part.across().value())));
         }
         return part.high(SheetSide.OUTSIDE).min(part.high(SheetSide.INSIDE));
-    }
-
-    private List<Check> roof(SizedPart roof) {
-        List<Check> checks = new ArrayList<>();
-        String name = roof.said().name();
-        String gable =
-                roof.said().trait(Trait.OverGables.class).orElseThrow().gables().get(0);
-        planned.sized(gable).flatMap(g -> g.said().trait(Trait.Gable.class)).ifPresent(g -> {
-            boolean bevelled = roof.said().trait(Trait.MeetsTwin.class).isPresent();
-            checks.add(PartChecks.ridge(
-                    name, roof.thickness().value(), g.slope(), bevelled, capLeg(name), planned.style()));
-        });
-        past(roof)
-                .ifPresent(overhang -> furthestInFront(gable)
-                        .ifPresent(proud -> checks.add(PartChecks.eaveCover(
-                                name, overhang, "what stands furthest in front", proud, planned.style()))));
-        return checks;
-    }
-
-    /** Half the girth of what runs along the ridge. */
-    private Optional<Length> capLeg(String roof) {
-        return planned.sizedParts().stream()
-                .filter(p -> p.said()
-                        .trait(Trait.Along.class)
-                        .filter(a -> a.edge().equals(new EdgeOf(roof, EdgeOf.Edge.RIDGE)))
-                        .isPresent())
-                .map(p -> p.up().value().half())
-                .findFirst();
-    }
-
-    private static Optional<Length> past(SizedPart roof) {
-        return roof.said().traits(Trait.Past.class).stream()
-                .filter(p -> p.edge() == Side.GABLES)
-                .map(Trait.Past::by)
-                .findFirst();
-    }
-
-    /** How far what hangs in front of a gable stands out from it. */
-    private Optional<Length> furthestInFront(String gable) {
-        Optional<Piece> front = planned.assembly().all().stream()
-                .filter(p -> p.part().equals(gable))
-                .findFirst();
-        return front.map(piece -> {
-            Length face = piece.box().low(Axis.Y);
-            Box hull = Assembly.hull(planned.assembly().buildOf(piece.placing()).stream()
-                    .filter(p -> p.sloping().isEmpty())
-                    .toList());
-            return face.minus(hull.low(Axis.Y));
-        });
     }
 
     private List<Check> saws() {

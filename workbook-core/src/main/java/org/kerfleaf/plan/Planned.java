@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.sketch.Fitting;
+import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.Sketch;
 
 /** What is planned so far, for the rules to be held against. */
@@ -26,5 +28,13 @@ record Planned(
     /** Parts with all their sizes, in the order of their letters. */
     List<SizedPart> sizedParts() {
         return parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
+    }
+
+    /** What a fitting is on, for a sentence: the part, or if that was not said the fitting itself. */
+    String fittedOn(Fitting fitting) {
+        return fitting.on()
+                .flatMap(sketch::placing)
+                .map(Placing::part)
+                .orElse(fitting.item().name());
     }
 }

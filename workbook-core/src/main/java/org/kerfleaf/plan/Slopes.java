@@ -24,6 +24,8 @@ import org.kerfleaf.sketch.Trait;
  * Trim takes its directions from the roof half it runs along.
  */
 final class Slopes {
+    private static final String EAVE = "BOTTOM";
+
     private Slopes() {}
 
     /** Both halves of a roof, or one, on the slopes of a gable; centred on the hull of the gables front to back. */
@@ -126,6 +128,16 @@ final class Slopes {
             legs.add(Piece.sloping(placing.origin(), legs.size(), solid));
         }
         return legs;
+    }
+
+    /** How high the lowest point of a roof half's eave is, in millimetres. */
+    static double eaveLow(PlacedSolid half) {
+        return half.face(EAVE).bounds().low().z();
+    }
+
+    /** How high a gable's upright edges reach, in millimetres. */
+    static double wallTop(PlacedSolid gable) {
+        return gable.face("LEFT_WALL").bounds().high().z();
     }
 
     /** The edge a board runs along, if it runs along one. */

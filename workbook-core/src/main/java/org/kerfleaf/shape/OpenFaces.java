@@ -29,13 +29,7 @@ public final class OpenFaces {
     private final Map<PlacedSolid, List<Part>> parts = new LinkedHashMap<>();
     private final boolean closesIn;
 
-    /**
-     * @param finished every piece of the finished build: only that tells inside from outside
-     * @param there the pieces that are there already: only they cover anything
-     */
-    public OpenFaces(List<PlacedSolid> finished, List<PlacedSolid> there) {
-        Sight sight = new Sight(finished);
-        List<Touching> touching = Touching.all(there);
+    OpenFaces(List<PlacedSolid> there, List<Touching> touching, Sight sight) {
         for (PlacedSolid solid : there) {
             List<Part> open = new ArrayList<>();
             for (SheetSide side : SheetSide.values()) {

@@ -3,6 +3,7 @@ package org.kerfleaf.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Whether air is closed in, by looking about in it: openings count as closed.
@@ -25,7 +26,8 @@ final class Sight {
 
     private record Body(Bounds box, List<Wall> walls) {}
 
-    private record Wall(Pose frame, double[] x, double[] y) {}
+    /** A ring in a plane, with the box round it: most rays that cross the plane miss that by far. */
+    private record Wall(Pose frame, double[] x, double[] y, Envelope box) {}
 
     private record Known(Vector point, boolean inside) {}
 
@@ -45,7 +47,9 @@ final class Sight {
             x[i] = ring[i].x;
             y[i] = ring[i].y;
         }
-        return new Wall(face.frame(), x, y);
+        Envelope box = face.polygon().getEnvelopeInternal();
+        box.expandBy(RIM);
+        return new Wall(face.frame(), x, y, box);
     }
 
     /** Points evenly over a sphere, on a spiral that turns by the golden angle. */
@@ -139,7 +143,7 @@ final class Sight {
             return Double.POSITIVE_INFINITY;
         }
         Vector at = wall.frame().toLocal(from.plus(way.times(t)));
-        return isIn(wall, at.x(), at.y()) ? t : Double.POSITIVE_INFINITY;
+        return wall.box().contains(at.x(), at.y()) && isIn(wall, at.x(), at.y()) ? t : Double.POSITIVE_INFINITY;
     }
 
     private static boolean isIn(Wall wall, double x, double y) {

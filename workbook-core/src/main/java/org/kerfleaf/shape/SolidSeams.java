@@ -26,19 +26,8 @@ public final class SolidSeams {
     private final List<PlacedSolid> finished;
     private final List<Seam> seams;
 
-    /** @param finished every piece of the finished build: only that tells inside from outside */
-    public SolidSeams(List<PlacedSolid> finished) {
-        this(finished, Touching.all(finished));
-    }
-
-    /**
-     * For contacts worked out already.
-     *
-     * @param touching what {@link Touching#all} said of the same pieces
-     */
-    public SolidSeams(List<PlacedSolid> finished, List<Touching> touching) {
-        this.finished = List.copyOf(finished);
-        Sight sight = new Sight(finished);
+    SolidSeams(List<PlacedSolid> finished, List<Touching> touching, Sight sight) {
+        this.finished = finished;
         List<Seam> found = new ArrayList<>();
         for (Touching pair : touching) {
             pair.touches().forEach(touch -> along(touch, sight, found));

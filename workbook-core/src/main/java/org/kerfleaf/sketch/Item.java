@@ -2,6 +2,7 @@ package org.kerfleaf.sketch;
 
 import java.util.Optional;
 import org.joda.money.Money;
+import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 
 /**
@@ -14,6 +15,7 @@ import org.kerfleaf.measure.Length;
  * @param thick thickness of a strip or tape; diameter of a knob's spindle
  * @param squeezedTo the thickness of a strip when the door is shut
  * @param roll the length one roll holds
+ * @param stopsAt how far open a stay or hinge lets what hangs on it, if said
  * @param price of one piece or roll, if said
  */
 public record Item(
@@ -24,7 +26,10 @@ public record Item(
         Optional<Length> thick,
         Optional<Length> squeezedTo,
         Optional<Length> roll,
+        Optional<Angle> stopsAt,
         Optional<Money> price) {
+    private static final Angle MOST_OPEN = Angle.ofDegrees(270);
+
     /** What a fitting is. */
     public enum Kind {
         HINGE("hinge"),
@@ -57,23 +62,24 @@ public record Item(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     public Item stainless() {
-        return new Item(kind, name, Metal.STAINLESS, wide, thick, squeezedTo, roll, price);
+        return new Item(kind, name, Metal.STAINLESS, wide, thick, squeezedTo, roll, stopsAt, price);
     }
 
     public Item hotDipGalvanised() {
-        return new Item(kind, name, Metal.HOT_DIP_GALVANISED, wide, thick, squeezedTo, roll, price);
+        return new Item(kind, name, Metal.HOT_DIP_GALVANISED, wide, thick, squeezedTo, roll, stopsAt, price);
     }
 
     public Item wide(Length width) {
-        return new Item(kind, name, metal, Optional.of(width), thick, squeezedTo, roll, price);
+        return new Item(kind, name, metal, Optional.of(width), thick, squeezedTo, roll, stopsAt, price);
     }
 
     public Item thick(Length thickness) {
-        return new Item(kind, name, metal, wide, Optional.of(thickness), squeezedTo, roll, price);
+        return new Item(kind, name, metal, wide, Optional.of(thickness), squeezedTo, roll, stopsAt, price);
     }
 
     /** Its spindle goes through a hole this wide. */
@@ -83,15 +89,30 @@ public record Item(
 
     /** How thick it is when the door is shut. */
     public Item squeezedTo(String thickness) {
-        return new Item(kind, name, metal, wide, thick, Optional.of(SketchRun.length(thickness)), roll, price);
+        return new Item(kind, name, metal, wide, thick, Optional.of(SketchRun.length(thickness)), roll, stopsAt, price);
     }
 
     /** How much one roll holds. */
     public Item roll(String holds) {
-        return new Item(kind, name, metal, wide, thick, squeezedTo, Optional.of(SketchRun.length(holds)), price);
+        return new Item(
+                kind, name, metal, wide, thick, squeezedTo, Optional.of(SketchRun.length(holds)), stopsAt, price);
+    }
+
+    /** How far open it lets a door or lid: {@code stay("chain").stopsAt("95 deg")}. Said of a stay, or of a hinge with a stop. */
+    public Item stopsAt(String open) {
+        Angle angle = Angle.parse(open);
+        if (kind != Kind.STAY && kind != Kind.HINGE) {
+            throw new SketchException(
+                    "A %s stops no door. Say it of a stay or a hinge: stay(\"chain\").stopsAt(\"95 deg\")."
+                            .formatted(kind.words()));
+        }
+        if (angle.compareTo(Angle.ZERO) <= 0 || angle.compareTo(MOST_OPEN) > 0) {
+            throw new SketchException("“%s” open: more than 0 and up to 270 deg would be right.".formatted(open));
+        }
+        return new Item(kind, name, metal, wide, thick, squeezedTo, roll, Optional.of(angle), price);
     }
 
     public Item costs(String each) {
-        return new Item(kind, name, metal, wide, thick, squeezedTo, roll, Optional.of(SketchRun.price(each)));
+        return new Item(kind, name, metal, wide, thick, squeezedTo, roll, stopsAt, Optional.of(SketchRun.price(each)));
     }
 }

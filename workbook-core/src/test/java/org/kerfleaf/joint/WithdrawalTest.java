@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
@@ -99,17 +98,6 @@ class WithdrawalTest {
         assertThat(ScrewLengths.atLeast(Length.ofInches(5), LengthUnit.INCHES)).isEmpty();
         assertThat(ScrewLengths.gaugeUpTo(Length.ofInches(0.15))).contains(6);
         assertThat(ScrewLengths.gaugeUpTo(Length.ofInches(0.1))).isEmpty();
-    }
-
-    /** The seed-swap cabinet's door: stand-off 1/8, sheet 23/32, meets its own front at 100.015°. */
-    @Test
-    void meetsFront_seedSwapCabinet_isAHundredDegrees() {
-        Angle meets = DoorSwing.meetsFront(Length.ofSixtyFourths(8), Length.ofSixtyFourths(46))
-                .value();
-
-        assertThat(meets.inDegrees()).isCloseTo(100.015, within(5e-4));
-        assertThat(DoorSwing.meetsFront(INCH, Length.ofSixtyFourths(46)).value())
-                .isEqualTo(Angle.ofDegrees(180));
     }
 
     /** Second derivation: the back corner of an inset door stands √(w² + t²) from the hinge; the jamb is w + gap away. */

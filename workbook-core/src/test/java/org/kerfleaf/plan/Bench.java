@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.Sheet;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.SketchRun;
@@ -49,6 +50,16 @@ final class Bench {
     <T> T keep(T value) {
         values.add(value);
         return value;
+    }
+
+    /** The first placing kept of that part. */
+    Placing placed(String part) {
+        return values.stream()
+                .filter(Placing.class::isInstance)
+                .map(Placing.class::cast)
+                .filter(p -> p.part().equals(part))
+                .findFirst()
+                .orElseThrow();
     }
 
     Sheet ply() {

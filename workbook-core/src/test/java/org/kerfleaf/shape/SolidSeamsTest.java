@@ -11,7 +11,7 @@ import org.kerfleaf.measure.Angle;
 class SolidSeamsTest {
     private static final List<PlacedSolid> CABINET =
             CabinetSolids.all().stream().filter(s -> !s.part().equals("Pane")).toList();
-    private static final SolidSeams SEAMS = new SolidSeams(CABINET);
+    private static final SolidSeams SEAMS = new FinishedBuild(CABINET).seams();
 
     private static double inside(String a, String b) {
         return SEAMS.seams().stream()
@@ -68,7 +68,7 @@ class SolidSeamsTest {
                             .turnedAbout(new Vector(10, 20, 30), axis, Angle.ofDegrees(degrees))
                             .moved(new Vector(9000, -4000, 100))))
                     .toList();
-            SolidSeams seams = new SolidSeams(turned);
+            SolidSeams seams = new FinishedBuild(turned).seams();
             assertThat(seams.inside().inInches()).isEqualTo(SEAMS.inside().inInches(), within(1e-4));
             assertThat(seams.outside().inInches()).isEqualTo(SEAMS.outside().inInches(), within(1e-4));
         }
@@ -76,7 +76,8 @@ class SolidSeamsTest {
 
     @Test
     void seams_openBox_hasNoInside() {
-        assertThat(new SolidSeams(PlanterSolids.all()).inside().isZero()).isTrue();
+        assertThat(new FinishedBuild(PlanterSolids.all()).seams().inside().isZero())
+                .isTrue();
     }
 
     @Test

@@ -1,0 +1,35 @@
+package org.kerfleaf.shape;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A finished build, asked again and again what lies open in it and where air gets at its seams. Its contacts are worked out once, and
+ * what was seen from one point of its air is known for the next question.
+ */
+public final class FinishedBuild {
+    private final List<PlacedSolid> pieces;
+    private final List<Touching> touching;
+    private final Sight sight;
+
+    /** @param pieces every piece: only the finished build tells inside from outside */
+    public FinishedBuild(List<PlacedSolid> pieces) {
+        this.pieces = List.copyOf(pieces);
+        this.touching = Touching.all(pieces);
+        this.sight = new Sight(pieces);
+    }
+
+    /** What of the wide faces of those pieces lies open. @param there the pieces that are there already: only they cover anything */
+    public OpenFaces openFaces(List<PlacedSolid> there) {
+        Set<PlacedSolid> now = new HashSet<>(there);
+        List<Touching> between = touching.stream()
+                .filter(pair -> now.contains(pair.a()) && now.contains(pair.b()))
+                .toList();
+        return new OpenFaces(there, between, sight);
+    }
+
+    public SolidSeams seams() {
+        return new SolidSeams(pieces, touching, sight);
+    }
+}
