@@ -208,6 +208,7 @@ public final class SampleStress {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                List.of(),
                 Optional.empty(),
                 List.of());
     }
@@ -247,6 +248,7 @@ public final class SampleStress {
                 p.site(),
                 cautions,
                 p.overall(),
+                p.chains(),
                 p.weight(),
                 problems);
     }

@@ -95,7 +95,7 @@ final class Places {
             return sloping.get();
         }
         Box loose = loose(part, placing);
-        List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose)));
+        List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose, sizing.style())));
         for (Where where : placing.where()) {
             List<Spot> next = new ArrayList<>();
             for (Spot spot : spots) {
