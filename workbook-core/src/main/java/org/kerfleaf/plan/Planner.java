@@ -170,7 +170,7 @@ public final class Planner {
             case LENGTH -> Length.parse(text);
             case ANGLE -> Angle.parse(text);
             case COUNT -> Count.of(Long.parseLong(text));
-            case CHOICE -> style -> text;
+            case CHOICE -> new Said(text);
         };
     }
 
