@@ -228,10 +228,10 @@ class ColdFrameTest {
     @Test
     void chains_closeOnTheOutsideSizes() {
         assertThat(plan.chains())
-                .extracting(chain -> chain.words(plan.style()) + ". " + chain.heldWords(plan.style()))
+                .extracting(chain -> chain.words(plan.style()) + ". " + chain.heldIn(plan.style()))
                 .containsExactly(
-                        "Front 47 in outside. Held: Width outside 47 in",
-                        "Front 23/32 + Side 28 9/16 + Back 23/32 = 30 in outside. Held: Depth outside 30 in",
-                        "Back 20 in outside. Held: Height outside, at the back 20 in");
+                        "Front 47 in outside. Width outside 47 in",
+                        "Front 23/32 + Side 28 9/16 + Back 23/32 = 30 in outside. Depth outside 30 in",
+                        "Back 20 in outside. Height outside, at the back 20 in");
     }
 }

@@ -374,10 +374,10 @@ class SeedSwapCabinetTest {
     void chains_closeOnTheInsideSizes() {
         assertThat(plan.chains())
                 .filteredOn(chain -> chain.build() == 0)
-                .extracting(chain -> chain.words(plan.style()) + ". " + chain.heldWords(plan.style()))
+                .extracting(chain -> chain.words(plan.style()) + ". " + chain.heldIn(plan.style()))
                 .containsExactly(
-                        "Side 23/32 + Floor 22 + Side 23/32 = 23 7/16 in outside. Held: Width inside 22 in",
-                        "Front 23/32 + Floor 11 + Back 23/32 = 12 7/16 in outside. Held: Depth inside 11 in",
+                        "Side 23/32 + Floor 22 + Side 23/32 = 23 7/16 in outside. Width inside 22 in",
+                        "Front 23/32 + Floor 11 + Back 23/32 = 12 7/16 in outside. Depth inside 11 in",
                         // Peak 30.76582; to the roof's top 31.59576, and the cap's 1/8 · cos 30° on it.
                         "Back 30 25/32 light + Roof 27/32 light + Ridge cap 3/32 heavy = 31 23/32 in light outside. ");
     }

@@ -27,7 +27,7 @@ class ShedShelfTest {
         // 30 − 2 · 23/32.
         assertThat(shelf(plan)).isEqualTo(Length.parse("28 9/16 in"));
         assertThat(plan.chains().get(0).words(plan.style()) + ". "
-                        + plan.chains().get(0).heldWords(plan.style()))
-                .isEqualTo("Side 23/32 + Shelf 28 9/16 + Side 23/32 = 30 in outside. Held: Width 30 in");
+                        + plan.chains().get(0).heldIn(plan.style()))
+                .isEqualTo("Side 23/32 + Shelf 28 9/16 + Side 23/32 = 30 in outside. Width 30 in");
     }
 }

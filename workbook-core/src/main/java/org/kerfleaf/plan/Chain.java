@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
@@ -49,27 +50,32 @@ public record Chain(int build, String first, Axis axis, List<Link> links, Length
         return sum().isWithin(overall, Touching.TOLERANCE);
     }
 
+    /** {@code Side 23/32 + Floor 22 + Side 23/32}, without the unit. */
+    public String linksIn(MeasureStyle style) {
+        return links.stream()
+                .map(link -> link.part() + " " + link.size().read(style).text())
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** What the links lack to the whole, to 1/64 in or 0.5 mm; empty if it closes. */
+    public Optional<String> lacksIn(MeasureStyle style) {
+        return closes() ? Optional.empty() : Optional.of(Clashes.distance(lacks(), style));
+    }
+
     /** {@code Side 23/32 + Floor 22 + Side 23/32 = 23 7/16 in outside}; what it lacks is said behind. */
     public String words(MeasureStyle style) {
         String all = overall.in(style) + " outside";
-        if (closes() && links.size() == 1) {
-            return links.get(0).part() + " " + all;
+        Optional<String> lacking = lacksIn(style);
+        if (lacking.isPresent()) {
+            return "%s = %s, not %s: short by %s".formatted(linksIn(style), sum().in(style), all, lacking.get());
         }
-        String parts = links.stream()
-                .map(link -> link.part() + " " + link.size().read(style).text())
-                .collect(Collectors.joining(" + "));
-        return closes()
-                ? parts + " = " + all
-                : "%s = %s, not %s: short by %s"
-                        .formatted(parts, sum().in(style), all, Clashes.distance(lacks(), style));
+        return links.size() == 1 ? links.get(0).part() + " " + all : linksIn(style) + " = " + all;
     }
 
-    /** {@code Held: Width inside 22 in}; empty if no size of the maker's is. */
-    public String heldWords(MeasureStyle style) {
-        return held.isEmpty()
-                ? ""
-                : held.stream()
-                        .map(size -> size.label() + " " + size.value().in(style))
-                        .collect(Collectors.joining(", ", "Held: ", ""));
+    /** {@code Width inside 22 in}; empty if no size of the maker's is held. */
+    public String heldIn(MeasureStyle style) {
+        return held.stream()
+                .map(size -> size.label() + " " + size.value().in(style))
+                .collect(Collectors.joining(", "));
     }
 }

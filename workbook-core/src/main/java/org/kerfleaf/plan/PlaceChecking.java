@@ -34,26 +34,20 @@ final class PlaceChecking {
         MeasureStyle style = planned.style();
         String name = "Sizes close: " + chain.axis().words() + ", " + chain.first();
         String result = chain.words(style) + ".";
-        if (chain.closes()) {
-            return Optional.of(new Check(
-                            name,
-                            result,
-                            "closes exactly",
-                            OptionalDouble.of(1),
-                            Check.Verdict.HOLDS,
-                            "",
-                            Reason.GEOMETRY))
-                    .filter(check -> chain.links().size() > 1);
+        Optional<String> lacks = chain.lacksIn(style);
+        if (lacks.isEmpty()) {
+            Check closes = new Check(
+                    name, result, "closes exactly", OptionalDouble.of(1), Check.Verdict.HOLDS, "", Reason.GEOMETRY);
+            return Optional.of(closes).filter(check -> chain.links().size() > 1);
         }
-        String lacks = Clashes.distance(chain.lacks(), style);
         return Optional.of(new Check(
                 name,
                 result,
-                "short by " + lacks,
+                "short by " + lacks.get(),
                 OptionalDouble.of(-chain.lacks().dividedBy(chain.overall())),
                 Check.Verdict.SHORT,
                 "Nothing touches the far side of %s. A part %s longer, or moved, would close it."
-                        .formatted(chain.links().get(chain.links().size() - 1).part(), lacks),
+                        .formatted(chain.links().get(chain.links().size() - 1).part(), lacks.get()),
                 Reason.GEOMETRY));
     }
 

@@ -104,7 +104,7 @@ class ChainsTest {
         // 10 and the back's 3/4; a caliper is what the sheet is, nothing that is held.
         assertThat(chain(plan, Axis.Y).held()).containsExactly(new Held("Depth", Length.parse("10 3/4 in"), "outside"));
         assertThat(chain(plan, Axis.Z).held()).isEmpty();
-        assertThat(chain(plan, Axis.X).heldWords(plan.style())).isEqualTo("Held: Width inside 20 in");
+        assertThat(chain(plan, Axis.X).heldIn(plan.style())).isEqualTo("Width inside 20 in");
     }
 
     @Test

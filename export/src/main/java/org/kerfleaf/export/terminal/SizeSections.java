@@ -78,10 +78,10 @@ final class SizeSections {
                 page.paragraph("What holds together with " + chain.first());
             }
             build = chain.build();
-            String held = chain.heldWords(style);
+            String held = chain.heldIn(style);
             page.hanging(
                     "%s%-15s".formatted(several ? "  " : "", chain.axis().words()),
-                    chain.words(style) + "." + (held.isEmpty() ? "" : " " + held + "."));
+                    chain.words(style) + "." + (held.isEmpty() ? "" : " Held: " + held + "."));
         }
     }
 }

@@ -114,6 +114,14 @@ class KerfleafTest {
     }
 
     @Test
+    void plan_sizeTried_showsWhatChangedInBothForms() {
+        answer = new Made(PlanFixture.inches(), NO_PROSE, Optional.of(PlanFixture.changes()), List.of());
+        run("plan", "tray.md", "--size", "Width inside=20 in");
+        run("plan", "tray.md", "--size", "Width inside=20 in", "--json");
+        assertThat(out.toString()).contains("What changed").contains("\"changes\" : [");
+    }
+
+    @Test
     void plan_noWishes_areTodayAndTheWorkbooksOwn() {
         run("plan", "tray.md");
         assertThat(asked).containsExactly(new Wishes(Map.of(), Optional.empty(), TODAY));

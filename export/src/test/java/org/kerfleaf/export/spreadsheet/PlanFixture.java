@@ -31,6 +31,7 @@ import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
+import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
@@ -40,6 +41,7 @@ import org.kerfleaf.measure.Volume;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
 import org.kerfleaf.plan.Plan.PlannedSize;
@@ -227,6 +229,30 @@ public final class PlanFixture {
                         List.of(new Link("Floor", "A", inches(0, 46)), new Link("Back", "C", inches(10, 19))),
                         inches(11, 2),
                         List.of()));
+    }
+
+    /** What a wider tray changes: a size, a part, a part that went, a verdict. */
+    public static List<Change> changes() {
+        return List.of(
+                new Change(
+                        Change.Topic.SIZES,
+                        "Width inside",
+                        "",
+                        Optional.of(inches(18, 56)),
+                        Optional.of(inches(20, 0))),
+                new Change(
+                        Change.Topic.PARTS,
+                        "Floor",
+                        "along the grain",
+                        Optional.of(inches(18, 56)),
+                        Optional.of(inches(20, 0))),
+                new Change(Change.Topic.PARTS, "Cleat", "", Optional.of(Count.of(2)), Optional.empty()),
+                new Change(
+                        Change.Topic.SAWS,
+                        "mitre saw, upper end",
+                        "scale",
+                        Optional.of(Angle.ofDegrees(30)),
+                        Optional.of(Angle.ofDegrees(35))));
     }
 
     private static List<PlannedPart> parts() {
