@@ -9,15 +9,11 @@ import org.kerfleaf.export.drawing.Ink;
 import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Signs;
 import org.kerfleaf.export.drawing.Style;
-import org.kerfleaf.plan.Chain;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.site.SitePlan;
 
-/**
- * Every check: what falls short first, then what is not known, then what holds; each with its sum and its source. Then how the
- * sizes add up, direction by direction.
- */
+/** Every check: what falls short first, then what is not known, then what holds; each with its sum and its source. */
 final class CheckPages {
     private static final List<Verdict> ORDER = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
     private static final double INDENT = Signs.LEVEL + 5;
@@ -31,8 +27,7 @@ final class CheckPages {
 
     void into(Flow flow) {
         List<Check> checks = book.plan().checks();
-        List<Chain> chains = book.plan().chains();
-        if (checks.isEmpty() && chains.isEmpty()) {
+        if (checks.isEmpty()) {
             return;
         }
         flow.page("Checks", "Checks", summary(checks));
@@ -45,37 +40,6 @@ final class CheckPages {
                     Block.space(4),
                     Marks.framed(List.of(Paragraph.of(SitePlan.DEFERS, Style.LABEL.in(Face.LABEL_SEMI), 1.4, 0))))));
         }
-        if (!chains.isEmpty()) {
-            flow.add(Block.stack(List.of(
-                    Block.space(3),
-                    Marks.heading("Sizes, direction by direction"),
-                    sizes(chains).whole(flow.width()))));
-        }
-    }
-
-    /** What touches end to end, what that comes to, and which of the maker's sizes it holds. */
-    private Table sizes(List<Chain> chains) {
-        Table table = new Table(
-                Column.fit("Direction"),
-                Column.share("Pieces that touch", 2),
-                Column.fit("Outside"),
-                Column.share("Held", 1));
-        boolean several = chains.stream().map(Chain::build).distinct().count() > 1;
-        int build = -1;
-        for (Chain chain : chains) {
-            if (several && chain.build() != build) {
-                table.group("What holds together with " + chain.first());
-            }
-            build = chain.build();
-            String lacks =
-                    chain.lacksIn(book.measures()).map(" — short by "::concat).orElse("");
-            table.row(
-                    Cell.bold(chain.axis().words()),
-                    Cell.text(chain.linksIn(book.measures()) + lacks),
-                    Cell.length(chain.overall(), book.measures()),
-                    Cell.text(chain.heldIn(book.measures())));
-        }
-        return table;
     }
 
     private static String summary(List<Check> checks) {
