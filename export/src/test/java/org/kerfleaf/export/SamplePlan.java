@@ -24,6 +24,9 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Chain;
+import org.kerfleaf.plan.Chain.Held;
+import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -32,6 +35,7 @@ import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.schedule.Schedule;
+import org.kerfleaf.shape.Axis;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.PartKind;
 
@@ -72,6 +76,34 @@ public final class SamplePlan {
         return new SamplePlan(MeasureStyle.MILLIMETRES).plan();
     }
 
+    private List<Chain> chains() {
+        Link side = new Link("Side", "C", t);
+        Link floor = new Link("Floor", "A", wide);
+        Link roof = new Link("Roof", "F", t.times(1 / slope.cos()));
+        return List.of(
+                new Chain(
+                        0,
+                        "Floor",
+                        Axis.X,
+                        List.of(side, floor, side),
+                        front,
+                        List.of(new Held("Width inside", wide, "between Side and Side"))),
+                new Chain(
+                        0,
+                        "Floor",
+                        Axis.Y,
+                        List.of(new Link("Front", "E", t), new Link("Floor", "A", deep), new Link("Back", "B", t)),
+                        deep.plus(t, t),
+                        List.of(new Held("Depth inside", deep, "between Front and Back"))),
+                new Chain(
+                        0,
+                        "Floor",
+                        Axis.Z,
+                        List.of(new Link("Back", "B", peak), roof),
+                        peak.plus(roof.size()),
+                        List.of()));
+    }
+
     private Plan plan() {
         return new Plan(
                 "A seed-swap cabinet for the garden gate",
@@ -106,6 +138,7 @@ public final class SamplePlan {
                         figure(front.plus(slope.lengthOver(Length.ofInches(4))), "over the roof"),
                         figure(roofDeep, "over the roof"),
                         figure(Length.ofInches(31.59576), "roof top at the peak"))),
+                chains(),
                 Optional.of(figure(Mass.ofPounds(58.4), "volumes by densities")),
                 List.of());
     }

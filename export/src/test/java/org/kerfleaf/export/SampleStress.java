@@ -2,6 +2,7 @@ package org.kerfleaf.export;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.caution.Caution;
@@ -13,6 +14,9 @@ import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetSize;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Chain;
+import org.kerfleaf.plan.Chain.Held;
+import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -101,7 +105,26 @@ public final class SampleStress {
                 steps,
                 new Schedule(p.schedule().work(), untimed, p.schedule().ahead()),
                 cautions,
+                manyBuilds(p.chains()),
                 List.of());
+    }
+
+    /** More builds than a page holds. */
+    private static List<Chain> manyBuilds(List<Chain> chains) {
+        List<Chain> all = new ArrayList<>();
+        for (int build = 0; build < 20; build++) {
+            for (Chain chain : chains) {
+                all.add(new Chain(build, chain.first(), chain.axis(), chain.links(), chain.overall(), chain.held()));
+            }
+        }
+        return all;
+    }
+
+    /** Twelve links with names longer than any column, the last of them missing. */
+    private static Chain longChain(Chain of) {
+        List<Link> links = Collections.nCopies(12, new Link(LONG_NAME, "A", Length.ofSixtyFourths(46)));
+        Held held = new Held(LONG_NAME, of.overall(), "outside");
+        return new Chain(0, LONG_NAME, of.axis(), links, Length.ofSixtyFourths(13 * 46), List.of(held, held));
     }
 
     /** Names longer than any column. */
@@ -173,6 +196,7 @@ public final class SampleStress {
                 steps,
                 p.schedule(),
                 p.cautions(),
+                p.chains().stream().map(SampleStress::longChain).toList(),
                 List.of(new Problem(
                         Origin.NOWHERE, "“Shelf” and “Back” are in one place: 1/4 × 7 1/4 × 18 7/8 in of both.")));
     }
@@ -208,6 +232,7 @@ public final class SampleStress {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                List.of(),
                 Optional.empty(),
                 List.of());
     }
@@ -223,6 +248,7 @@ public final class SampleStress {
             List<PlannedStep> steps,
             Schedule schedule,
             List<Caution> cautions,
+            List<Chain> chains,
             List<Problem> problems) {
         List<StockBound> bounds = new ArrayList<>(p.bounds());
         return new Plan(
@@ -247,6 +273,7 @@ public final class SampleStress {
                 p.site(),
                 cautions,
                 p.overall(),
+                chains,
                 p.weight(),
                 problems);
     }

@@ -196,7 +196,7 @@ class ColdFrameTest {
     void anySize_lidLiesOnAllWallsAndItsPaneInTheRabbet(Map<String, String> sizes) {
         Plan tried = Sample.COLD_FRAME.plan(sizes);
         Built built = new Built(tried);
-        double t = 23.0 / 32 * 25.4;
+        double t = built.size("Sheet by caliper");
         double wide = built.size("Width outside");
         double deep = built.size("Depth outside");
         double rise = built.size("Height outside, at the back") - built.size("Height outside, in front");
@@ -247,20 +247,55 @@ class ColdFrameTest {
                 .startsWith("Opened, it meets Back at 194.93°.");
     }
 
-    /** Outside sizes held: what stands between two others changes by twice the difference, what laps by nothing. */
+    /**
+     * Capability 1 of the trade's list, outside sizes held, worked by hand for any thickness: what stands between two others
+     * changes by twice the difference, what laps by nothing, and the bevels by what the slope (8 in 30) rises over t.
+     */
     @Test
-    void caliper_fromThreeQuartersToFiveEighths_changesWhatStandsBetween() {
-        Plan thinner = Sample.COLD_FRAME.planWith("measured(\"23/32 in\")", "measured(\"19/32 in\")");
-        assertThat(thinner.part("Side").orElseThrow().width().value()).isEqualTo(Length.parse("28 13/16 in"));
+    void caliper_anyThickness_changesExactlyWhatDependsOnIt() {
+        double slope = 8.0 / 30;
+        Touched.atSomeThicknesses(
+                Sample.COLD_FRAME,
+                plan,
+                t -> new Touched()
+                        .with("Front, along the grain", 12 + t * slope)
+                        .with("Front, thickness", t)
+                        .with("Front, top, long point inside: short side less by", t * slope)
+                        .with("Side, along the grain", 20 - t * slope)
+                        .with("Side, across the grain", 30 - 2 * t)
+                        .with("Side, thickness", t)
+                        .withWords("Side, then")
+                        .with("Back, thickness", t)
+                        .with("Back, top, long point outside: short side less by", t * slope));
+    }
+
+    @Test
+    void caliper_fromThreeQuartersToFiveEighths_isToldOldAndNew() {
+        Plan thinner = Sample.COLD_FRAME.plan(Map.of("Sheet by caliper", "19/32 in"));
         assertThat(thinner.part("Front").orElseThrow().length().value().inInches())
                 .isCloseTo(12.1583, FOUR_DECIMALS);
-        assertThat(thinner.part("Front").orElseThrow().width().value())
-                .isEqualTo(part("Front").width().value());
-        assertThat(thinner.part("Back").orElseThrow().length().value())
-                .isEqualTo(part("Back").length().value());
-        assertThat(thinner.part("Front").orElseThrow().edges().get(0).angle().value())
-                .isEqualTo(part("Front").edges().get(0).angle().value());
-        assertThat(thinner.part("Lid stile").orElseThrow().length().value())
-                .isEqualTo(part("Lid stile").length().value());
+        assertThat(Touched.words(plan, thinner))
+                .contains(
+                        "Sheet by caliper: 23/32 in → 19/32 in",
+                        "Side, across the grain: 28 9/16 in → 28 13/16 in",
+                        "Front, along the grain: 12 3/16 in heavy → 12 5/32 in",
+                        "Side, then: top slopes from 12 3/16 in heavy in front to 19 13/16 in light at the back, both from"
+                                + " one blank → top slopes from 12 5/32 in in front to 19 27/32 in at the back, both from"
+                                + " one blank",
+                        // 2.5 diameters of a No. 6 are 0.345 in; half the sheet is 0.297 now.
+                        "Edge distance: Front to Side, Back to Side: holds → short")
+                // The slope stays, and so does the lid.
+                .noneMatch(words -> words.startsWith("Lid"))
+                .noneMatch(words -> words.contains(", tilt"));
+    }
+
+    @Test
+    void chains_closeOnTheOutsideSizes() {
+        assertThat(plan.chains())
+                .extracting(chain -> chain.words(plan.style()) + ". " + chain.heldIn(plan.style()))
+                .containsExactly(
+                        "Front 47 in outside. Width outside 47 in",
+                        "Front 23/32 + Side 28 9/16 + Back 23/32 = 30 in outside. Depth outside 30 in",
+                        "Back 20 in outside. Height outside, at the back 20 in");
     }
 }

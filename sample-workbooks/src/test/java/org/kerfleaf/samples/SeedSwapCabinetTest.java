@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
@@ -372,35 +371,68 @@ class SeedSwapCabinetTest {
     }
 
     /**
-     * Capability 1 of the trade's list, inside sizes held: with a thinner sheet the parts that lie between two others keep
-     * their size, those that cover two of them change by twice the difference, and what hangs on slope or thickness follows.
+     * Capability 1 of the trade's list, inside sizes held (W 22, D 11, E 24, slope 30°), worked by hand for any thickness: what
+     * lies between two others keeps its size, what covers two of them changes by twice the difference, and what hangs on slope
+     * or thickness follows.
      */
     @Test
-    void caliper_fromThreeQuartersToFiveEighths_changesExactlyWhatDependsOnIt() {
-        Plan thinner = Sample.CABINET.planWith("measured(\"23/32 in\")", "measured(\"19/32 in\")");
-        Map<String, String> changed = new TreeMap<>();
-        for (PlannedPart before : plan.parts()) {
-            PlannedPart after = thinner.part(before.name()).orElseThrow();
-            Length longer = after.length().value().minus(before.length().value());
-            Length wider = after.width().value().minus(before.width().value());
-            if (!longer.isZero() || !wider.isZero()) {
-                changed.put(before.name(), "%.5f %.5f".formatted(inches(longer), inches(wider)));
-            }
-        }
+    void caliper_anyThickness_changesExactlyWhatDependsOnIt() {
         double tan = Math.tan(Math.PI / 6);
-        double twice = -2 * 0.125;
-        String gable = "%.5f %.5f".formatted(twice / 2 * tan, twice);
-        String roofDown = "%.5f".formatted(twice / 2 / Math.cos(Math.PI / 6) - 0.125 * tan);
-        String deep = "%.5f".formatted(twice);
-        assertThat(changed)
-                .isEqualTo(new TreeMap<>(Map.of(
-                        "Front", gable,
-                        "Back", gable,
-                        "Side", "%.5f 0.00000".formatted(-0.125 * tan),
-                        "Roof", deep + " " + roofDown,
-                        "Rake trim", roofDown + " 0.00000",
-                        "Eave trim", deep + " 0.00000",
-                        "Ridge cap", deep + " 0.00000")));
+        double cos = Math.cos(Math.PI / 6);
+        Touched.atSomeThicknesses(Sample.CABINET, plan, t -> {
+            double wide = 22 + 2 * t;
+            double peak = 24 + wide / 2 * tan;
+            double roofUp = wide / 2 / cos + 2 + t * tan;
+            double roofDeep = 11 + 2 * t + 4;
+            return new Touched()
+                    .with("Floor, thickness", t)
+                    .with("Back, along the grain", peak)
+                    .with("Back, across the grain", wide)
+                    .with("Back, thickness", t)
+                    .with("Side, along the grain", 24 + t * tan)
+                    .with("Side, thickness", t)
+                    .with("Side, top, long point inside: short side less by", t * tan)
+                    .with("Shelf, thickness", t)
+                    .with("Front, along the grain", peak)
+                    .with("Front, across the grain", wide)
+                    .with("Front, thickness", t)
+                    .with("Roof, along the grain", roofDeep)
+                    .with("Roof, across the grain", roofUp)
+                    .with("Roof, thickness", t)
+                    .with("Roof, ridge, long point on the upper face: short side less by", t * tan)
+                    .with("Rake trim, along the grain", roofUp)
+                    .with("Eave trim, along the grain", roofDeep + 1.5)
+                    .with("Ridge cap, along the grain", roofDeep + 1.5)
+                    .with("Door, thickness", t);
+        });
+    }
+
+    @Test
+    void caliper_fromThreeQuartersToFiveEighths_isToldOldAndNew() {
+        Plan thinner = Sample.CABINET.plan(Map.of("Sheet by caliper", "19/32 in"));
+        assertThat(Touched.words(plan, thinner))
+                .contains(
+                        "Sheet by caliper: 23/32 in → 19/32 in",
+                        "what holds together with Floor, left to right: 23 7/16 in → 23 3/16 in",
+                        "Front, across the grain: 23 7/16 in → 23 3/16 in",
+                        // t / cos 30° + 1/4: 1.07994 and 0.93560.
+                        "circular saw, top, long point inside; ridge, long point on the upper face, blade depth:"
+                                + " 1 3/32 in light → 15/16 in",
+                        "Edge distance: Back to Floor, Side to Floor and 8 more: holds → short")
+                .noneMatch(words -> words.startsWith("exterior plywood, bought"))
+                .noneMatch(words -> words.contains(", tilt"));
+    }
+
+    @Test
+    void chains_closeOnTheInsideSizes() {
+        assertThat(plan.chains())
+                .filteredOn(chain -> chain.build() == 0)
+                .extracting(chain -> chain.words(plan.style()) + ". " + chain.heldIn(plan.style()))
+                .containsExactly(
+                        "Side 23/32 + Floor 22 + Side 23/32 = 23 7/16 in outside. Width inside 22 in",
+                        "Front 23/32 + Floor 11 + Back 23/32 = 12 7/16 in outside. Depth inside 11 in",
+                        // Peak 30.76582; to the roof's top 31.59576, and the cap's 1/8 · cos 30° on it.
+                        "Back 30 25/32 light + Roof 27/32 light + Ridge cap 3/32 heavy = 31 23/32 in light outside. ");
     }
 
     @Test

@@ -30,6 +30,11 @@ public record MeasureStyle(LengthUnit unit, int finest) {
         return unit == LengthUnit.INCHES ? INCHES : MILLIMETRES;
     }
 
+    /** The same unit to the finest step a tape is read to, 1/64 in or 0.5 mm: for gaps, where every hair counts. */
+    public MeasureStyle toTheFinest() {
+        return new MeasureStyle(unit, unit == LengthUnit.INCHES ? 64 : 2);
+    }
+
     /** The smallest printed step as a length. */
     public Length step() {
         return new Length(unit.nanometres() / finest);

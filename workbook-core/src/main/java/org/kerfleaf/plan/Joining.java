@@ -165,7 +165,7 @@ final class Joining {
                         .formatted(
                                 one,
                                 other,
-                                gap.get().size().in(style),
+                                Clashes.distance(gap.get().size(), style),
                                 Clashes.direction(gap.get().direction())));
     }
 

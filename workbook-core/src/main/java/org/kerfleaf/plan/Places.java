@@ -96,7 +96,7 @@ final class Places {
         Optional<Where.SideBySide> row = row(placing);
         Axis across = Turned.rowAxis(part, placing);
         Box loose = row.map(r -> Turned.row(one, across, r)).orElse(one);
-        List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose)));
+        List<Spot> spots = new ArrayList<>(List.of(new Spot(placing, loose, sizing.style())));
         for (Where where : placing.where()) {
             List<Spot> next = new ArrayList<>();
             for (Spot spot : spots) {

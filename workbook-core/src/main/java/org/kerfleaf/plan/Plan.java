@@ -49,6 +49,7 @@ import org.kerfleaf.sketch.Problem;
  * @param site post, hole and reach, if the build stands in the ground
  * @param cautions what can hurt somebody in this build
  * @param overall outside width, depth and height of the build where it is placed
+ * @param chains how the sizes of each build add up, direction by direction
  * @param weight of everything made of wood and glazing, if every density is known
  * @param problems what does not make sense, each with the cell that said it
  */
@@ -74,6 +75,7 @@ public record Plan(
         Optional<SitePlan> site,
         List<Caution> cautions,
         Optional<Overall> overall,
+        List<Chain> chains,
         Optional<Figure<Mass>> weight,
         List<Problem> problems) {
 
@@ -112,6 +114,7 @@ public record Plan(
                 site,
                 cautions,
                 overall,
+                chains,
                 weight,
                 List.copyOf(all));
     }

@@ -16,6 +16,7 @@ record Planned(
         Assembly assembly,
         Bodies bodies,
         List<PlannedPart> parts,
+        List<Chain> chains,
         List<PlannedJoint> joints,
         List<SawSetting> settings,
         Stocking stocking,

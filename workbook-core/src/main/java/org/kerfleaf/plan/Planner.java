@@ -85,15 +85,18 @@ public final class Planner {
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
+        List<Plan.PlannedSize> sizes =
+                sketch.all(Size.class).stream().map(Planner::size).toList();
+        List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
         Planned planned =
-                new Planned(sketch, style, sizing, assembly, bodies, parts, joints, settings, stocking, siting);
+                new Planned(sketch, style, sizing, assembly, bodies, parts, chains, joints, settings, stocking, siting);
         return new Plan(
                 sketch.title(),
                 style,
                 day,
                 currency(),
                 sketch.all(Prices.class).stream().map(Prices::day).findFirst(),
-                sketch.all(Size.class).stream().map(Planner::size).toList(),
+                sizes,
                 parts,
                 placed(assembly, bodies, parts),
                 stocking.sheets(),
@@ -109,6 +112,7 @@ public final class Planner {
                 siting.plan(),
                 steps.cautions(),
                 overall(assembly, parts),
+                chains,
                 weight(parts),
                 problems.all());
     }
@@ -167,7 +171,7 @@ public final class Planner {
             case LENGTH -> Length.parse(text);
             case ANGLE -> Angle.parse(text);
             case COUNT -> Count.of(Long.parseLong(text));
-            case CHOICE -> style -> text;
+            case CHOICE -> new Said(text);
         };
     }
 

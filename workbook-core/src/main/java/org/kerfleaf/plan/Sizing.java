@@ -48,6 +48,11 @@ final class Sizing {
         this.problems = problems;
     }
 
+    /** How lengths are printed where something does not fit. */
+    MeasureStyle style() {
+        return style;
+    }
+
     /** Where placed parts are, for sizes that follow from it. */
     void using(Places where) {
         this.slopes = new SlopeSizes(this, where);

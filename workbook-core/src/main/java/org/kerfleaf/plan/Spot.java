@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
 import org.kerfleaf.sketch.Placing;
@@ -17,15 +18,17 @@ final class Spot {
 
     private final Placing placing;
     private final Box loose;
+    private final MeasureStyle style;
     private final Map<Axis, Fixed> fixed;
 
-    Spot(Placing placing, Box loose) {
-        this(placing, loose, Map.of());
+    Spot(Placing placing, Box loose, MeasureStyle style) {
+        this(placing, loose, style, Map.of());
     }
 
-    private Spot(Placing placing, Box loose, Map<Axis, Fixed> fixed) {
+    private Spot(Placing placing, Box loose, MeasureStyle style, Map<Axis, Fixed> fixed) {
         this.placing = placing;
         this.loose = loose;
+        this.style = style;
         this.fixed = fixed;
     }
 
@@ -138,12 +141,12 @@ final class Spot {
                                     placing.part(),
                                     earlier.word(),
                                     word,
-                                    at.minus(earlier.low()).absolute(),
+                                    Clashes.distance(at.minus(earlier.low()).absolute(), style),
                                     axis.words()));
         }
         Map<Axis, Fixed> more = new EnumMap<>(Axis.class);
         more.putAll(fixed);
         more.put(axis, new Fixed(at, word));
-        return new Spot(placing, loose, more);
+        return new Spot(placing, loose, style, more);
     }
 }

@@ -31,7 +31,12 @@ public record Sheet(
 
     /** What a caliper says. */
     public Sheet measured(String thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(SketchRun.length(thickness)), price, bond);
+        return measured(SketchRun.length(thickness));
+    }
+
+    /** What a caliper says, where that is a size the reader may change. */
+    public Sheet measured(Length thickness) {
+        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond);
     }
 
     public Sheet costs(String each) {

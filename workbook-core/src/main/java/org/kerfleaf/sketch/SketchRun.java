@@ -15,7 +15,8 @@ import org.kerfleaf.measure.LengthUnit;
  * One run of a workbook's cells: which cell is running, which unit and currency hold, which sizes are being tried.
  *
  * <p>The kernel binds a run to the thread that runs the cells and tells it before each snippet where it stands. Words ask
- * it for an {@link Origin}; only {@code size}, {@code slope}, {@code count} and {@code pick} ask it for a value.
+ * it for an {@link Origin}; only {@code size}, {@code held}, {@code slope}, {@code count} and {@code pick} ask it for a
+ * value.
  */
 public final class SketchRun {
     private static final ThreadLocal<SketchRun> CURRENT = new ThreadLocal<>();

@@ -57,6 +57,20 @@ public final class Words {
         return Sizes.length(label, value, Optional.of(range));
     }
 
+    /**
+     * A length the reader may change, held inside or outside: {@code held(INSIDE, "Width", "22 in").between(ply, ply)} is the clear
+     * width between two walls. Held {@code OUTSIDE}, the length said is the outside one, and the clear width is what the walls
+     * leave. Which of the two is held the reader may change too: the size {@code Width is held}, inside or outside.
+     */
+    public static Held held(Side at, String label, String value) {
+        return Held.ask(at, label, value, Optional.empty());
+    }
+
+    /** A length held inside or outside, within a range: {@code held(INSIDE, "Width", "22 in", "16 in to 30 in")}. */
+    public static Held held(Side at, String label, String value, String range) {
+        return Held.ask(at, label, value, Optional.of(range));
+    }
+
     /** A slope the reader may change: {@code "30 deg"}, {@code "6 in 12"}. */
     public static Angle slope(String label, String value) {
         return Sizes.angle(label, value, Optional.empty());

@@ -9,7 +9,7 @@ import org.kerfleaf.workbook.Prose;
 
 /**
  * The build booklet: cover, safety, shopping list, sheet and board layouts with the order of cuts, cut list and saw
- * settings, sheet use, steps, checks, cost, and what the workbook says besides. The same plan, prose and paper give the
+ * settings, how the sizes add up, sheet use, steps, checks, cost, and what the workbook says besides. The same plan, prose and paper give the
  * same bytes.
  */
 public final class Booklet {
@@ -46,9 +46,15 @@ public final class Booklet {
             use.into(flow);
         }
         new CutListPages(book).into(flow);
+        SizesTable sizes = new SizesTable(book);
+        boolean summed = sizes.fits(flow);
         new StepPages(book).into(flow);
         new CheckPages(book).into(flow);
+        summed = summed || sizes.fits(flow);
         new CostPages(book, !departmentsShown).into(flow);
+        if (!summed && !sizes.fits(flow)) {
+            sizes.into(flow);
+        }
         new NotesPages(book).into(flow);
         return flow.leaves();
     }

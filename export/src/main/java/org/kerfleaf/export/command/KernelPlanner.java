@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelException;
@@ -15,6 +16,8 @@ import org.kerfleaf.kernel.LiveOutcome;
 import org.kerfleaf.kernel.cell.CellProblem;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.plan.Answers;
+import org.kerfleaf.plan.Change;
+import org.kerfleaf.plan.Changes;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Planner;
 import org.kerfleaf.sketch.Size;
@@ -31,6 +34,9 @@ final class KernelPlanner implements WorkbookPlanner {
     /** How the kernel begins what it says of a piece that needs a name without a value. */
     private static final String WAITS = "Waits for ";
 
+    private static final Fault NOT_AS_WRITTEN =
+            new Fault(0, 0, "", "As written the workbook does not run, so what the sizes tried change cannot be told.");
+
     @Override
     public Planned plan(Path file, Wishes wishes) {
         Workbook workbook = read(file);
@@ -39,14 +45,30 @@ final class KernelPlanner implements WorkbookPlanner {
                     "“%s” has no cells, so there is nothing to plan. A cell is a fence that begins with ```java."
                             .formatted(file.getFileName()));
         }
-        KernelOutcome outcome = run(workbook, wishes.sizes());
-        if (!outcome.stands()) {
-            return new Planned.Wrong(faults(outcome));
+        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT)) {
+            WorkbookSource source = WorkbookSource.of(workbook);
+            KernelOutcome outcome = kernel.run(source, wishes.sizes());
+            if (!outcome.stands()) {
+                return new Planned.Wrong(faults(outcome));
+            }
+            refuseUnknownSizes(outcome.sketch().orElseThrow(), wishes.sizes());
+            Plan plan = plan(outcome, wishes);
+            List<Fault> notes = notes(workbook, outcome);
+            Optional<List<Change>> changes = Optional.empty();
+            if (!wishes.sizes().isEmpty()) {
+                // The kernel has it compiled: this costs a run and a plan.
+                KernelOutcome asWritten = kernel.run(source, Map.of());
+                changes = Optional.of(asWritten)
+                        .filter(KernelOutcome::stands)
+                        .map(written -> Changes.between(plan(written, wishes), plan));
+                if (changes.isEmpty()) {
+                    notes.add(NOT_AS_WRITTEN);
+                }
+            }
+            return new Planned.Made(plan, prose(workbook, outcome, plan), changes, notes);
+        } catch (KernelException cannotRun) {
+            throw new Refused(cannotRun.getMessage());
         }
-        Sketch sketch = outcome.sketch().orElseThrow();
-        refuseUnknownSizes(sketch, wishes.sizes());
-        Plan plan = plan(sketch, wishes).withProblems(outcome.problems());
-        return new Planned.Made(plan, prose(workbook, outcome, plan), notes(workbook, outcome));
     }
 
     private static Workbook read(Path file) {
@@ -56,14 +78,6 @@ final class KernelPlanner implements WorkbookPlanner {
             throw new Refused("“%s” is no workbook. %s".formatted(file.getFileName(), noWorkbook.getMessage()));
         } catch (IOException unreadable) {
             throw new Refused("“%s” cannot be read: %s.".formatted(file.getFileName(), unreadable.getMessage()));
-        }
-    }
-
-    private static KernelOutcome run(Workbook workbook, Map<String, String> sizes) {
-        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT)) {
-            return kernel.run(WorkbookSource.of(workbook), sizes);
-        } catch (KernelException cannotRun) {
-            throw new Refused(cannotRun.getMessage());
         }
     }
 
@@ -101,10 +115,12 @@ final class KernelPlanner implements WorkbookPlanner {
         }
     }
 
-    private static Plan plan(Sketch sketch, Wishes wishes) {
+    private static Plan plan(KernelOutcome outcome, Wishes wishes) {
+        Sketch sketch = outcome.sketch().orElseThrow();
         return wishes.unit()
                 .map(unit -> Planner.plan(sketch, wishes.day(), unit))
-                .orElseGet(() -> Planner.plan(sketch, wishes.day()));
+                .orElseGet(() -> Planner.plan(sketch, wishes.day()))
+                .withProblems(outcome.problems());
     }
 
     private static Prose prose(Workbook workbook, KernelOutcome outcome, Plan plan) {

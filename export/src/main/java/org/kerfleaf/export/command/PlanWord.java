@@ -24,8 +24,9 @@ final class PlanWord extends Word {
 
     @Override
     int with(Made made) {
-        String text =
-                json ? PlanForm.json(made.plan(), reasons) : TerminalText.of(made.plan(), bench().columns(), reasons);
+        String text = json
+                ? PlanForm.json(made.plan(), made.changes(), reasons)
+                : TerminalText.of(made.plan(), made.changes(), bench().columns(), reasons);
         bench().out().print(text);
         return ExitStatus.FINE;
     }

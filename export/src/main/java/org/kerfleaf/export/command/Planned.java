@@ -1,6 +1,8 @@
 package org.kerfleaf.export.command;
 
 import java.util.List;
+import java.util.Optional;
+import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.workbook.Prose;
 
@@ -9,9 +11,10 @@ sealed interface Planned {
     /**
      * A plan.
      *
+     * @param changes what is otherwise than in the workbook as written; empty if no size is tried, or nothing can be told
      * @param notes what reads like a slip of the pen, and live values of the prose that have none; the plan stands
      */
-    record Made(Plan plan, Prose prose, List<Fault> notes) implements Planned {
+    record Made(Plan plan, Prose prose, Optional<List<Change>> changes, List<Fault> notes) implements Planned {
         public Made {
             notes = List.copyOf(notes);
         }

@@ -1,15 +1,9 @@
 package org.kerfleaf.export.planform;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import org.kerfleaf.cutting.BoardLayout;
 import org.kerfleaf.cutting.SheetLayout;
-import org.kerfleaf.measure.Angle;
-import org.kerfleaf.measure.Count;
-import org.kerfleaf.measure.Length;
-import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.plan.Plan;
-import org.kerfleaf.plan.Plan.PlannedSize;
 import org.kerfleaf.plan.PlannedPart;
 
 /** The document's members in their order; what is cut is told here, the rest by {@link WorkSections}. */
@@ -21,7 +15,7 @@ final class Sections {
     static void write(Plan plan, Member top) {
         top.words("workbook", plan.title())
                 .words("units", plan.style().unit().symbol())
-                .list("sizes", plan.sizes(), Sections::size)
+                .list("sizes", plan.sizes(), SizeSections::size)
                 .list("parts", plan.parts(), Sections::part)
                 .list("sheets", plan.sheets(), (form, sheet) -> sheet(form, sheet, plan))
                 .list("boards", plan.boards(), Sections::board)
@@ -38,7 +32,8 @@ final class Sections {
                 .words("currency", plan.currency().getCode())
                 .words("pricesOf", plan.pricesOf().map(LocalDate::toString));
         overall(plan, top);
-        top.figure("weight", plan.weight(), Member::grams)
+        top.list("chains", plan.chains(), SizeSections::chain)
+                .figure("weight", plan.weight(), Member::grams)
                 .list(
                         "problems",
                         plan.problems(),
@@ -46,24 +41,6 @@ final class Sections {
                                 .number("cell", problem.origin().cell())
                                 .words("words", problem.words()))
                 .number("form", VERSION);
-    }
-
-    private static void size(Member form, PlannedSize size) {
-        form.words("label", size.label())
-                .quantity("value", Optional.of(size.value()))
-                .quantity("least", size.least())
-                .quantity("most", size.most())
-                .words("kind", kind(size.value()));
-    }
-
-    private static String kind(Quantity quantity) {
-        if (quantity instanceof Length) {
-            return "length";
-        }
-        if (quantity instanceof Angle) {
-            return "angle";
-        }
-        return quantity instanceof Count ? "count" : "choice";
     }
 
     private static void part(Member form, PlannedPart part) {

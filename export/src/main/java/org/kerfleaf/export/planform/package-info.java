@@ -17,8 +17,18 @@
  * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
  * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code finish},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
- * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code weight},
- * {@code problems} and {@code form} (the version's number).
+ * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
+ * {@code weight}, {@code problems} and {@code form} (the version's number).
+ *
+ * <p>{@code chains}: for each build, from 0, and each {@code axis} ({@code x} to the right, {@code y} to the back, {@code z}
+ * up) the pieces that touch one after the other, {@code {"build", "first", "axis", "links": [{"part", "letter", "size"}],
+ * "overall", "lacks", "closes", "held": [{"size", "value", "span"}]}}; {@code first} is the part the build begins with,
+ * {@code held} the maker's sizes that a span of the chain is as long as.
+ *
+ * <p>Where sizes were tried there is one more member, {@code changes}: everything that is otherwise than in the workbook as
+ * written, {@code {"topic", "subject", "aspect", "before", "after"}}. {@code aspect} is empty for the thing itself; {@code
+ * before} is {@code null} for what appeared, {@code after} for what went; what is no measure and no count, money too, is in
+ * words.
  *
  * <p>With reasons there is one more member, {@code reasons}: from the place of a figure in this document, written as a JSON
  * Pointer (RFC 6901, {@code /parts/0/length}), to {@code {"because", "given": [{"name", "value"}], "source"}}. The given

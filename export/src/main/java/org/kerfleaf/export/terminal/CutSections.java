@@ -12,13 +12,12 @@ import org.kerfleaf.cutting.SheetPlacement;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
-import org.kerfleaf.plan.Plan.PlannedSize;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.sketch.Problem;
 
-/** What is wrong, then sizes, parts, layouts and saw settings. */
+/** What is wrong, then parts, layouts and saw settings. */
 final class CutSections {
     private final Plan plan;
     private final MeasureStyle style;
@@ -33,8 +32,6 @@ final class CutSections {
     static List<Section> of(Plan plan) {
         CutSections told = new CutSections(plan);
         return List.of(
-                problems(plan),
-                new Section("Sizes", "", !plan.sizes().isEmpty(), told::sizes),
                 new Section(
                         "Cut list",
                         told.pieces() + ", " + told.inUnit(),
@@ -58,18 +55,6 @@ final class CutSections {
             int line = problem.origin().line();
             page.hanging(line > 0 ? "line %d  ".formatted(line) : "", problem.words());
         }
-    }
-
-    private void sizes(Page page) {
-        Grid grid = new Grid().words("Size").words("In this plan").words("Can be");
-        for (PlannedSize size : plan.sizes()) {
-            String least = size.least().map(bound -> bound.in(style)).orElse("");
-            String most = size.most().map(bound -> bound.in(style)).orElse("");
-            String range =
-                    least.isEmpty() && most.isEmpty() ? "" : least.isEmpty() ? "up to " + most : least + " to " + most;
-            grid.row(Cell.of(size.label()), Cell.of(size.value().in(style)), Cell.of(range));
-        }
-        page.grid(grid);
     }
 
     private String inUnit() {

@@ -2,6 +2,8 @@ package org.kerfleaf.export.terminal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Plan;
 
 /** Tells a plan as plain text. */
@@ -27,7 +29,14 @@ public final class TerminalText {
      * @param reasons whether each figure says why it is what it is
      */
     public static String of(Plan plan, int columns, boolean reasons) {
-        List<Section> sections = new ArrayList<>(CutSections.of(plan));
+        return of(plan, Optional.empty(), columns, reasons);
+    }
+
+    /** The same; what changed, if something was tried, stands after the title. */
+    public static String of(Plan plan, Optional<List<Change>> changes, int columns, boolean reasons) {
+        List<Section> sections = new ArrayList<>(List.of(CutSections.problems(plan)));
+        sections.addAll(SizeSections.of(plan, changes));
+        sections.addAll(CutSections.of(plan));
         sections.addAll(WorkSections.of(plan));
         return told(plan, new Page(plan.style(), within(columns), reasons), sections);
     }

@@ -253,6 +253,18 @@ class BookletTest {
     }
 
     @Test
+    void write_sizes_addUpDirectionByDirection() throws IOException {
+        try (PrintedPdf pdf = printed(SamplePlan.inches(), Paper.A4)) {
+            assertThat(pdf.text())
+                    .containsOnlyOnce("Sizes, direction by direction")
+                    .containsSubsequence("left to right", "Side 23/32 + Floor 22 + Side 23/32", "Width inside 22 in");
+        }
+        try (PrintedPdf pdf = printed(SampleStress.longNames(), Paper.A4)) {
+            assertThat(pdf.text().replaceAll("\\s+", " ")).contains("— short by 23/32 in");
+        }
+    }
+
+    @Test
     void write_sheetsAlike_areOnePage() throws IOException {
         try (PrintedPdf pdf = printed(SampleStress.many(), Paper.A4)) {
             assertThat(pdf.text()).contains("Sheets 1 to 2", "2 like this", "Sheets 11 to 12");

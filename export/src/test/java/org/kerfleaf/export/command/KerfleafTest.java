@@ -37,7 +37,7 @@ class KerfleafTest {
     private Planned answer = made(PlanFixture.inches());
 
     private static Planned made(Plan plan) {
-        return new Made(plan, NO_PROSE, List.of());
+        return new Made(plan, NO_PROSE, Optional.empty(), List.of());
     }
 
     @BeforeEach
@@ -114,6 +114,14 @@ class KerfleafTest {
     }
 
     @Test
+    void plan_sizeTried_showsWhatChangedInBothForms() {
+        answer = new Made(PlanFixture.inches(), NO_PROSE, Optional.of(PlanFixture.changes()), List.of());
+        run("plan", "tray.md", "--size", "Width inside=20 in");
+        run("plan", "tray.md", "--size", "Width inside=20 in", "--json");
+        assertThat(out.toString()).contains("What changed").contains("\"changes\" : [");
+    }
+
+    @Test
     void plan_noWishes_areTodayAndTheWorkbooksOwn() {
         run("plan", "tray.md");
         assertThat(asked).containsExactly(new Wishes(Map.of(), Optional.empty(), TODAY));
@@ -134,8 +142,11 @@ class KerfleafTest {
 
     @Test
     void plan_notes_areToldAndThePlanStands() {
-        answer =
-                new Made(PlanFixture.inches(), NO_PROSE, List.of(new Fault(7, 3, "", "A live value is never closed.")));
+        answer = new Made(
+                PlanFixture.inches(),
+                NO_PROSE,
+                Optional.empty(),
+                List.of(new Fault(7, 3, "", "A live value is never closed.")));
         assertThat(run("plan", "tray.md")).isZero();
         assertThat(err.toString())
                 .isEqualTo("tray.md, line 7, column 3: A live value is never closed." + System.lineSeparator());

@@ -18,6 +18,8 @@ import org.kerfleaf.export.command.Planned.Made;
 import org.kerfleaf.export.command.Planned.Wrong;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.plan.Change;
 import org.kerfleaf.workbook.Prose;
 
 /** From a file to its plan, with a real kernel. */
@@ -62,6 +64,42 @@ class KernelPlannerTest {
                 plan(bootRack(), new Wishes(Map.of("Width inside", "750 mm", "Shelves", "3"), Optional.empty(), DAY));
         assertThat(shelf(made)).isEqualTo(Length.ofMillimetres(750));
         assertThat(made.plan().part("Shelf").orElseThrow().count()).isEqualTo(3);
+    }
+
+    @Test
+    void plan_sizeTried_tellsWhatItChangesAgainstTheWorkbookAsWritten() throws IOException {
+        Made made = (Made) plan(bootRack(), new Wishes(Map.of("Width inside", "750 mm"), Optional.empty(), DAY));
+        assertThat(made.changes().orElseThrow())
+                .filteredOn(change -> change.topic() == Change.Topic.SIZES || change.topic() == Change.Topic.PARTS)
+                .extracting(c -> "%s: %s → %s"
+                        .formatted(c.what(), c.beforeIn(MeasureStyle.MILLIMETRES), c.afterIn(MeasureStyle.MILLIMETRES)))
+                .containsExactly(
+                        "Width inside: 600 mm → 750 mm",
+                        "Shelf, along the grain: 600 mm → 750 mm",
+                        "Rail, along the grain: 600 mm → 750 mm");
+    }
+
+    @Test
+    void plan_noSizeTried_hasNothingToCompare() throws IOException {
+        assertThat(((Made) plan(bootRack(), NONE)).changes()).isEmpty();
+    }
+
+    @Test
+    void plan_sizeTriedAsWritten_changesNothing() throws IOException {
+        Made made = (Made) plan(bootRack(), new Wishes(Map.of("Width inside", "60 cm"), Optional.empty(), DAY));
+        assertThat(made.changes()).hasValue(List.of());
+    }
+
+    @Test
+    void plan_workbookThatDoesNotRunAsWritten_isPlannedWithTheSizeTriedAndSaysSo() throws IOException {
+        String tooWide = bootRack().replace("\"600 mm\", \"400 mm to 900 mm\"", "\"1 m\", \"400 mm to 900 mm\"");
+        Made made = (Made) plan(tooWide, new Wishes(Map.of("Width inside", "750 mm"), Optional.empty(), DAY));
+        assertThat(shelf(made)).isEqualTo(Length.ofMillimetres(750));
+        assertThat(made.changes()).isEmpty();
+        assertThat(made.notes())
+                .extracting(Fault::words)
+                .containsExactly(
+                        "As written the workbook does not run, so what the sizes tried change cannot be told.");
     }
 
     @Test

@@ -3,7 +3,9 @@ package org.kerfleaf.export.planform;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.cost.CostLine;
@@ -57,9 +59,40 @@ class PlanFormTest {
                         "currency",
                         "pricesOf",
                         "overall",
+                        "chains",
                         "weight",
                         "problems",
                         "form");
+    }
+
+    @Test
+    void json_chains_areLinksInMillimetresWithWhatIsHeld() {
+        JsonNode across = read(PLAN).get("chains").get(0);
+        assertThat(across.get("axis").asString()).isEqualTo("x");
+        assertThat(across.get("links").get(1).get("letter").asString()).isEqualTo("A");
+        same(across.get("links").get(1).get("size"), new BigDecimal("479.425"));
+        same(across.get("overall"), new BigDecimal("515.9375"));
+        assertThat(across.get("closes").asBoolean()).isTrue();
+        assertThat(across.get("held").get(0).get("span").asString()).isEqualTo("between Side and Side");
+        JsonNode up = read(PLAN).get("chains").get(1);
+        assertThat(up.get("closes").asBoolean()).isFalse();
+        same(up.get("lacks"), new BigDecimal("0.396875"));
+    }
+
+    @Test
+    void json_sizeTried_hasOneMoreMemberWithOldAndNew() {
+        JsonNode form = READER.readTree(PlanForm.json(PLAN, Optional.of(PlanFixture.changes()), false));
+        List<String> names = new ArrayList<>(read(PLAN).propertyNames());
+        names.add("changes");
+        assertThat(form.propertyNames()).containsExactlyElementsOf(names);
+        JsonNode floor = form.get("changes").get(1);
+        assertThat(floor.get("topic").asString()).isEqualTo("Parts");
+        assertThat(floor.get("subject").asString()).isEqualTo("Floor");
+        assertThat(floor.get("aspect").asString()).isEqualTo("along the grain");
+        same(floor.get("before"), new BigDecimal("479.425"));
+        same(floor.get("after"), new BigDecimal("508"));
+        assertThat(form.get("changes").get(2).get("after").isNull()).isTrue();
+        same(form.get("changes").get(3).get("after"), new BigDecimal("35"));
     }
 
     @Test

@@ -31,12 +31,17 @@ import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
+import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Chain;
+import org.kerfleaf.plan.Chain.Held;
+import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
 import org.kerfleaf.plan.Plan.PlannedSize;
@@ -52,6 +57,7 @@ import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.schedule.Schedule;
+import org.kerfleaf.shape.Axis;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
@@ -126,6 +132,7 @@ public final class PlanFixture {
                 plan.site(),
                 plan.cautions(),
                 plan.overall(),
+                plan.chains(),
                 plan.weight(),
                 plan.problems());
     }
@@ -155,6 +162,7 @@ public final class PlanFixture {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                List.of(),
                 Optional.empty(),
                 List.of());
     }
@@ -197,8 +205,54 @@ public final class PlanFixture {
                         figure(inches(20, 20), "width and two thicknesses"),
                         figure(inches(9, 0), "deep"),
                         figure(inches(11, 2), "high"))),
+                chains(),
                 Optional.empty(),
                 problems);
+    }
+
+    /** Left to right a chain that closes on a size that is held, up and down one that is 1/64 in short. */
+    private static List<Chain> chains() {
+        Link side = new Link("Side", "B", inches(0, 46));
+        Link floor = new Link("Floor", "A", inches(18, 56));
+        return List.of(
+                new Chain(
+                        0,
+                        "Floor",
+                        Axis.X,
+                        List.of(side, floor, side),
+                        inches(20, 20),
+                        List.of(new Held("Width inside", inches(18, 56), "between Side and Side"))),
+                new Chain(
+                        0,
+                        "Floor",
+                        Axis.Z,
+                        List.of(new Link("Floor", "A", inches(0, 46)), new Link("Back", "C", inches(10, 19))),
+                        inches(11, 2),
+                        List.of()));
+    }
+
+    /** What a wider tray changes: a size, a part, a part that went, a verdict. */
+    public static List<Change> changes() {
+        return List.of(
+                new Change(
+                        Change.Topic.SIZES,
+                        "Width inside",
+                        "",
+                        Optional.of(inches(18, 56)),
+                        Optional.of(inches(20, 0))),
+                new Change(
+                        Change.Topic.PARTS,
+                        "Floor",
+                        "along the grain",
+                        Optional.of(inches(18, 56)),
+                        Optional.of(inches(20, 0))),
+                new Change(Change.Topic.PARTS, "Cleat", "", Optional.of(Count.of(2)), Optional.empty()),
+                new Change(
+                        Change.Topic.SAWS,
+                        "mitre saw, upper end",
+                        "scale",
+                        Optional.of(Angle.ofDegrees(30)),
+                        Optional.of(Angle.ofDegrees(35))));
     }
 
     private static List<PlannedPart> parts() {

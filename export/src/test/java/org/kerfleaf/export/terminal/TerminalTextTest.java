@@ -3,6 +3,7 @@ package org.kerfleaf.export.terminal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.export.spreadsheet.PlanFixture;
 import org.kerfleaf.plan.Plan;
@@ -11,6 +12,7 @@ class TerminalTextTest {
     private static final List<String> TITLES = List.of(
             "Does not make sense yet",
             "Sizes",
+            "Sizes, direction by direction",
             "Cut list",
             "Sheets",
             "Boards",
@@ -103,6 +105,41 @@ class TerminalTextTest {
                         "As bought  not known",
                         "As used    not known",
                         "Bare kit: 79.90. What building costs is not known.");
+    }
+
+    @Test
+    void of_whatChanged_standsAfterTheTitleOldAndNew() {
+        List<String> lines = TerminalText.of(PlanFixture.inches(), Optional.of(PlanFixture.changes()), 100, false)
+                .lines()
+                .toList();
+        assertThat(lines.stream().filter(line -> line.startsWith("What changed") || line.equals("Sizes")))
+                .hasSize(2)
+                .first()
+                .asString()
+                .endsWith("against the workbook as written");
+        assertThat(lines)
+                .contains(
+                        "              What                         As written  Now",
+                        "Sizes         Width inside                 18 7/8 in   20 in",
+                        "Parts         Floor, along the grain       18 7/8 in   20 in",
+                        "              Cleat                        2           none",
+                        "Saw settings  mitre saw, upper end, scale  30°         35°");
+    }
+
+    @Test
+    void of_nothingChanged_saysSo() {
+        assertThat(TerminalText.of(PlanFixture.inches(), Optional.of(List.of()), 100, false))
+                .contains("Nothing: what was tried is what the workbook says.");
+        assertThat(TerminalText.of(PlanFixture.inches(), 100, false)).doesNotContain("What changed");
+    }
+
+    @Test
+    void of_chains_areSumsWithWhatIsHeldAndWhatIsShort() {
+        assertThat(lines(PlanFixture.inches(), 100, false))
+                .contains(
+                        "left to right  Side 23/32 + Floor 18 7/8 + Side 23/32 = 20 5/16 in outside. Held: Width inside",
+                        "               18 7/8 in.",
+                        "up and down    Floor 23/32 + Back 10 19/64 = 11 1/64 in, not 11 1/32 in outside: short by 1/64 in.");
     }
 
     @Test

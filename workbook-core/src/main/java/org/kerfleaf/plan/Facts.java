@@ -1,0 +1,172 @@
+package org.kerfleaf.plan;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.measure.Count;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Quantity;
+import org.kerfleaf.plan.Change.Topic;
+import org.kerfleaf.reason.Figure;
+import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.shape.Axis;
+import org.kerfleaf.site.SitePlan;
+
+/** A plan as one flat list: what of which thing has which value. The first fact of a thing stands for the thing itself. */
+final class Facts {
+    private final Map<Fact, Quantity> all = new LinkedHashMap<>();
+    private final Map<String, String> oldNames;
+
+    /** What of a thing; of equals, which one from 0. */
+    record Fact(Topic topic, String subject, String aspect, int nth) {}
+
+    /** @param oldNames the name under which a thing is told, where it is another than its own */
+    Facts(Plan plan, Map<String, String> oldNames) {
+        this.oldNames = oldNames;
+        plan.problems()
+                .forEach(problem -> put(
+                        Topic.PROBLEMS,
+                        problem.words(),
+                        "",
+                        new Said("line " + problem.origin().line())));
+        plan.sizes().forEach(size -> put(Topic.SIZES, size.label(), "", size.value()));
+        outside(plan);
+        plan.parts().forEach(this::part);
+        plan.sawSettings().forEach(this::saw);
+        plan.bounds().forEach(bound -> put(Topic.STOCK, bound.stock(), "bought", Count.of(bound.bought())));
+        plan.hardware().forEach(this::hardware);
+        plan.finish().forEach(this::finish);
+        cost(plan.cost());
+        plan.site().ifPresent(this::site);
+        plan.checks()
+                .forEach(check -> put(
+                        Topic.CHECKS,
+                        name(check.name()),
+                        "",
+                        new Said(check.verdict().word())));
+    }
+
+    Map<Fact, Quantity> all() {
+        return all;
+    }
+
+    private void put(Topic topic, String subject, String aspect, Quantity value) {
+        int nth = 0;
+        while (all.containsKey(new Fact(topic, subject, aspect, nth))) {
+            nth++;
+        }
+        all.put(new Fact(topic, subject, aspect, nth), value);
+    }
+
+    private void put(Topic topic, String subject, String aspect, Figure<? extends Quantity> figure) {
+        put(topic, subject, aspect, figure.value());
+    }
+
+    private void put(Topic topic, String subject, String aspect, Money money) {
+        put(topic, subject, aspect, new Said(money.getAmount().toPlainString()));
+    }
+
+    private String name(String own) {
+        return oldNames.getOrDefault(own, own);
+    }
+
+    // ---- topic by topic ------------------------------------------------------------------------------------------
+
+    private void outside(Plan plan) {
+        String whole = "the whole";
+        plan.overall().ifPresent(overall -> {
+            put(Topic.OUTSIDE, whole, "wide", overall.wide());
+            put(Topic.OUTSIDE, whole, "deep", overall.deep());
+            put(Topic.OUTSIDE, whole, "high", overall.high());
+        });
+        plan.weight().ifPresent(weight -> put(Topic.OUTSIDE, whole, "weight", weight));
+        for (Chain chain : plan.chains()) {
+            boolean told = plan.overall()
+                    .filter(overall -> of(overall, chain.axis()).equals(chain.overall()))
+                    .isPresent();
+            if (!told) {
+                String build = "what holds together with " + chain.first();
+                put(Topic.OUTSIDE, build, chain.axis().words(), chain.overall());
+            }
+        }
+    }
+
+    private static Length of(Plan.Overall overall, Axis axis) {
+        return switch (axis) {
+            case X -> overall.wide().value();
+            case Y -> overall.deep().value();
+            case Z -> overall.high().value();
+        };
+    }
+
+    private void part(PlannedPart part) {
+        put(Topic.PARTS, part.name(), "how many", Count.of(part.count()));
+        put(Topic.PARTS, part.name(), "letter", new Said(part.letter()));
+        put(Topic.PARTS, part.name(), "along the grain", part.length());
+        put(Topic.PARTS, part.name(), "across the grain", part.width());
+        put(Topic.PARTS, part.name(), "thickness", part.thickness());
+        for (PlannedPart.PlannedEdge edge : part.edges()) {
+            boolean bevel = edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL;
+            put(Topic.PARTS, part.name(), edge.name() + (bevel ? ": bevel" : ": mitre"), edge.angle());
+            put(Topic.PARTS, part.name(), edge.name() + ": short side less by", edge.shorter());
+        }
+        part.then().forEach(words -> put(Topic.PARTS, part.name(), "then", new Said(words)));
+    }
+
+    private void saw(SawSetting setting) {
+        String subject = setting.saw() + ", " + setting.cut();
+        put(Topic.SAWS, subject, "parts", new Said(String.join(", ", setting.parts())));
+        put(Topic.SAWS, subject, "tilt", setting.tilt());
+        setting.scale().ifPresent(scale -> put(Topic.SAWS, subject, "scale", scale));
+        setting.bladeDepth().ifPresent(depth -> put(Topic.SAWS, subject, "blade depth", depth));
+        setting.straightedge()
+                .forEach(edge -> put(Topic.SAWS, subject, "straightedge " + edge.where(), edge.distance()));
+        if (!setting.notes().isEmpty()) {
+            put(Topic.SAWS, subject, "watch", new Said(setting.notes()));
+        }
+    }
+
+    private void hardware(HardwareLine line) {
+        String subject = name(line.what());
+        put(Topic.HARDWARE, subject, "needed", Count.of(line.need().value()));
+        put(Topic.HARDWARE, subject, "which", new Said(line.what()));
+        put(Topic.HARDWARE, subject, "packs", Count.of(line.packs().value()));
+        line.uses().forEach(use -> put(Topic.HARDWARE, subject, "where", new Said(use)));
+    }
+
+    private void finish(FinishLine line) {
+        put(Topic.FINISH, line.what(), "packs", Count.of(line.packs().value()));
+        put(Topic.FINISH, line.what(), "to " + line.task().name().toLowerCase(Locale.ROOT), line.extent());
+        put(Topic.FINISH, line.what(), "coats", Count.of(line.coats()));
+        put(Topic.FINISH, line.what(), "needed", line.need());
+    }
+
+    private void cost(Cost cost) {
+        for (CostLine line : cost.lines()) {
+            line.bought().ifPresent(money -> put(Topic.COST, name(line.what()), "", money));
+        }
+        total("as bought", cost.bought());
+        total("as used", cost.used());
+        for (Cost.KitComparison kit : cost.compare()) {
+            total("less than “%s”".formatted(kit.name()), kit.difference());
+        }
+    }
+
+    private void total(String subject, Optional<Figure<Money>> sum) {
+        sum.ifPresent(money -> put(Topic.COST, subject, "", money.value()));
+    }
+
+    private void site(SitePlan site) {
+        put(Topic.SITE, "hole", "", site.hole());
+        put(Topic.SITE, "gravel", "", site.gravel());
+        put(Topic.SITE, "post in the ground", "", site.inGround());
+        site.boxBottom().ifPresent(height -> put(Topic.SITE, "underside above ground", "", height));
+        site.latch().ifPresent(height -> put(Topic.SITE, "latch above ground", "", height));
+    }
+}
