@@ -39,7 +39,8 @@ public final class BuildPicture implements Drawing {
     private final List<LetterPlaces.Place> letters;
     private final Rectangle2D box;
 
-    private BuildPicture(Scene scene, View view, double maxWidth, double maxHeight) {
+    /** @param margin that is left round the picture, at least */
+    private BuildPicture(Scene scene, View view, double maxWidth, double maxHeight, Sizer sizer, double margin) {
         bodies = scene.bodies();
         Projection projection = new Projection(bodies, view);
         ends = scene.broken().ends(scene.shown(), view);
@@ -49,10 +50,9 @@ public final class BuildPicture implements Drawing {
         fills = Fills.inOrder(projection);
         lines = HiddenLines.seen(projection);
         boolean lettered = bodies.stream().anyMatch(b -> !b.letter().isEmpty());
-        double margin = lettered ? LETTER_MARGIN : LINE_MARGIN;
         double wide = projection.maxX() - projection.minX();
         double high = projection.maxY() - projection.minY();
-        scale = Scale.fitting(
+        scale = sizer.of(
                 Length.ofMillimetres(wide), Length.ofMillimetres(high), maxWidth - 2 * margin, maxHeight - 2 * margin);
         double most = lettered ? WHITE_AROUND : LINE_MARGIN;
         double paperWide =
@@ -69,11 +69,26 @@ public final class BuildPicture implements Drawing {
 
     /** The pieces where they are drawn, at the largest standard scale at which picture and letters fit. */
     public static BuildPicture of(List<Shown> shown, View view, double maxWidth, double maxHeight) {
-        return of(Scene.of(shown), view, maxWidth, maxHeight);
+        Scene scene = Scene.of(shown);
+        return new BuildPicture(scene, view, maxWidth, maxHeight, Scale::fitting, margin(scene));
     }
 
-    static BuildPicture of(Scene scene, View view, double maxWidth, double maxHeight) {
-        return new BuildPicture(scene, view, maxWidth, maxHeight);
+    /** As large as there is room, at a standard scale or not: for pictures that nobody measures. */
+    static BuildPicture filling(Scene scene, View view, double maxWidth, double maxHeight) {
+        BuildPicture tight = new BuildPicture(scene, view, maxWidth, maxHeight, Scale::filling, LINE_MARGIN);
+        // Letters that find no place need more white around.
+        return tight.notPointedAt().isEmpty()
+                ? tight
+                : new BuildPicture(scene, view, maxWidth, maxHeight, Scale::filling, margin(scene));
+    }
+
+    private static double margin(Scene scene) {
+        return scene.shown().stream().allMatch(s -> s.letter().isEmpty()) ? LINE_MARGIN : LETTER_MARGIN;
+    }
+
+    /** Finds the scale at which a size of the build goes into a room on paper. */
+    private interface Sizer {
+        Scale of(Length wide, Length high, double paperWide, double paperHigh);
     }
 
     /** The stretches of a chain line that nothing covers. */

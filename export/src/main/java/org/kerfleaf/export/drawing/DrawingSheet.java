@@ -25,9 +25,10 @@ public final class DrawingSheet {
         this.plan = plan;
         this.named = named;
         drawing = named.within(width - 2 * MARGIN, height - 2 * MARGIN - FOOT);
-        String sizes = named.isSized() ? ", sizes in " + unit(plan.style()) : "";
-        foot = Rich.of(named.title() + ". ", TITLE)
-                .plus(plan.title() + ", " + drawing.scale().words(plan.style().unit()) + sizes + ".", Style.CAPTION);
+        String scale = named.isSized()
+                ? ", " + drawing.scale().words(plan.style().unit()) + ", sizes in " + unit(plan.style())
+                : "";
+        foot = Rich.of(named.title() + ". ", TITLE).plus(plan.title() + scale + ".", Style.CAPTION);
         footWidth = Math.min(foot.width(), width - 2 * MARGIN - (isProjected() ? SYMBOL : 0));
     }
 

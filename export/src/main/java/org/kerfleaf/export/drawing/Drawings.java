@@ -156,7 +156,7 @@ public final class Drawings {
                     TAKEN_APART,
                     "Taken apart",
                     "The build with every piece moved out along the way it goes in. " + letters(placed),
-                    room -> BuildPicture.of(apart(), View.DIMETRIC, room.wide(), room.high()));
+                    room -> BuildPicture.filling(apart(), View.DIMETRIC, room.wide(), room.high()));
         }
     }
 

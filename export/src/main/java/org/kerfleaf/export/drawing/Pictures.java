@@ -16,7 +16,7 @@ public final class Pictures {
                 plan.placed().stream().map(p -> shown(p, "", Shown.State.PLAIN)).toList();
         return shown.isEmpty()
                 ? Optional.empty()
-                : Optional.of(BuildPicture.of(Scene.interrupted(shown), View.DIMETRIC, width, height));
+                : Optional.of(BuildPicture.filling(Scene.interrupted(shown), View.DIMETRIC, width, height));
     }
 
     /** What a step adds, with its letters, to what is there; empty if it adds nothing. */
