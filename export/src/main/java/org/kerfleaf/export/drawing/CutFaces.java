@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.kerfleaf.shape.Face;
 import org.kerfleaf.shape.Pose;
 import org.kerfleaf.shape.Vector;
@@ -105,6 +107,17 @@ final class CutFaces {
             }
         }
         return 0;
+    }
+
+    /** The kinds of hatching that a part's pieces have. */
+    Set<Integer> kinds(String part) {
+        Set<Integer> found = new TreeSet<>();
+        kinds.forEach((piece, kind) -> {
+            if (piece.startsWith(part + "\n")) {
+                found.add(kind);
+            }
+        });
+        return found;
     }
 
     boolean isEmpty() {

@@ -37,6 +37,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
 import org.kerfleaf.plan.Plan.PlannedSize;
@@ -157,6 +158,34 @@ public final class PlanFixture {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
+    }
+
+    /** The same plan with pieces in their places. */
+    public static Plan withPlaced(Plan plan, List<PlacedPart> placed) {
+        return new Plan(
+                plan.title(),
+                plan.style(),
+                plan.day(),
+                plan.currency(),
+                plan.pricesOf(),
+                plan.sizes(),
+                plan.parts(),
+                List.copyOf(placed),
+                plan.sheets(),
+                plan.boards(),
+                plan.bounds(),
+                plan.sawSettings(),
+                plan.hardware(),
+                plan.finish(),
+                plan.cost(),
+                plan.checks(),
+                plan.steps(),
+                plan.schedule(),
+                plan.site(),
+                plan.cautions(),
+                plan.overall(),
+                plan.weight(),
+                plan.problems());
     }
 
     private static Plan plan(MeasureStyle style, List<Problem> problems) {
