@@ -67,7 +67,12 @@ final class Sample {
 
     /** What its cells declare. */
     Sketch sketch() {
-        return outcome(workbook(), Map.of()).sketch().orElseThrow();
+        return sketch(Map.of());
+    }
+
+    /** What its cells declare with other values for some of its sizes. */
+    Sketch sketch(Map<String, String> sizes) {
+        return outcome(workbook(), sizes).sketch().orElseThrow();
     }
 
     @Override

@@ -118,13 +118,17 @@ public final class Planner {
     }
 
     private List<PlacedPart> placed(Assembly assembly, Bodies bodies, List<PlannedPart> parts) {
+        WaysOut ways = new WaysOut(sketch, assembly, bodies);
         List<PlacedPart> placed = new ArrayList<>();
-        bodies.all()
-                .forEach((piece, solid) -> placed.add(
-                        placed(assembly, piece.placing(), piece.placing().step(), false, solid, parts)));
-        bodies.panes()
-                .forEach((glazing, solid) -> placed.add(
-                        placed(assembly, glazing.into().get(0), glazing.origin().step(), true, solid, parts)));
+        bodies.all().forEach((piece, solid) -> {
+            Origin placing = piece.placing();
+            placed.add(placed(assembly, placing, placing.step(), false, ways.of(piece), solid, parts));
+        });
+        bodies.panes().forEach((glazing, solid) -> {
+            Origin placing = glazing.into().get(0);
+            WayOut way = ways.of(glazing, solid);
+            placed.add(placed(assembly, placing, glazing.origin().step(), true, way, solid, parts));
+        });
         return placed;
     }
 
@@ -133,6 +137,7 @@ public final class Planner {
             Origin placing,
             int step,
             boolean seeThrough,
+            WayOut way,
             PlacedSolid solid,
             List<PlannedPart> parts) {
         int mounted = sketch.all(Mount.class).stream()
@@ -140,7 +145,7 @@ public final class Planner {
                 .mapToInt(m -> m.origin().step())
                 .max()
                 .orElse(0);
-        return new PlacedPart(letter(parts, solid), step, assembly.number(placing), mounted, seeThrough, solid);
+        return new PlacedPart(letter(parts, solid), step, assembly.number(placing), mounted, seeThrough, way, solid);
     }
 
     private static String letter(List<PlannedPart> parts, PlacedSolid solid) {

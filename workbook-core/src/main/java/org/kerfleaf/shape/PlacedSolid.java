@@ -1,11 +1,15 @@
 package org.kerfleaf.shape;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.kerfleaf.measure.Volume;
 
 /** A piece of a part where it stands in the build: x to the right, y to the back, z up, standing before the door. */
 public final class PlacedSolid {
+    /** The name of the face that a drawing's slice leaves. */
+    public static final String SLICE = "slice";
+
     private final String part;
     private final int piece;
     private final Solid solid;
@@ -46,6 +50,27 @@ public final class PlacedSolid {
     /** The same piece elsewhere. */
     public PlacedSolid at(Pose elsewhere) {
         return new PlacedSolid(part, piece, solid, elsewhere);
+    }
+
+    /**
+     * What of it lies behind a plane of the build: one more cut, whose face has the name {@link #SLICE}. The piece itself if all of
+     * it does.
+     *
+     * @param normal one long, toward what is taken away
+     * @param offset of the plane along its normal, from the build's origin, in millimetres
+     * @return empty if nothing of it lies behind the plane
+     */
+    public Optional<PlacedSolid> behind(Vector normal, double offset) {
+        Reach reach = project(normal);
+        if (reach.most() <= offset + Touching.TOLERANCE.inMillimetres()) {
+            return Optional.of(this);
+        }
+        if (reach.least() >= offset - Touching.TOLERANCE.inMillimetres()) {
+            return Optional.empty();
+        }
+        Vector local = new Vector(normal.dot(pose.u()), normal.dot(pose.v()), normal.dot(pose.w()));
+        Cut cut = new Cut(SLICE, local.normalised(), offset - normal.dot(pose.origin()));
+        return Optional.of(new PlacedSolid(part, piece, solid.cut(cut), pose));
     }
 
     /** Its faces in the build, in the order of the solid's. */

@@ -35,7 +35,11 @@ final class SolidFaces {
         WallFaces walls = new WallFaces(solid, section);
         walls.ofOutline((chord, frame, polygon) -> run.add(chord.name(), frame, polygon, chord));
         for (Cut cut : solid.cuts()) {
-            run.cutFace(cut);
+            if (cut.isSquare()) {
+                walls.ofCut(cut, (chord, frame, polygon) -> run.add(chord.name(), frame, polygon, chord));
+            } else {
+                run.cutFace(cut);
+            }
         }
         for (int i = 0; i < solid.pockets().size(); i++) {
             run.pocketFloor(i);
@@ -137,7 +141,7 @@ final class SolidFaces {
     }
 
     /** Keeps where nu·u + nv·v <= d; where the line has no direction, all or nothing. */
-    private static List<Polygon> within(List<Polygon> polygons, double nu, double nv, double d) {
+    static List<Polygon> within(List<Polygon> polygons, double nu, double nv, double d) {
         if (isLevel(nu, nv)) {
             return d >= -NEAR ? polygons : List.of();
         }

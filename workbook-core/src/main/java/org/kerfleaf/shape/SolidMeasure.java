@@ -117,6 +117,12 @@ final class SolidMeasure {
         String lower = floorAt(low, x, y, SheetSide.OUTSIDE);
         String upper = floorAt(high, x, y, SheetSide.INSIDE);
         for (Cut cut : solid.cuts()) {
+            if (cut.isSquare()) {
+                if (cut.beyond(new Vector(x, y, 0)) > 0) {
+                    return;
+                }
+                continue;
+            }
             double at = (cut.offset() - cut.normal().x() * x - cut.normal().y() * y)
                     / cut.normal().z();
             boolean fromAbove = cut.normal().z() > 0;

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.TreeSet;
 import org.kerfleaf.shape.Rings.Chord;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * The walls of a solid: of its outline, its openings and its pockets.
+ * The walls of a solid: of its outline, its openings and its pockets, and what a cut square to the sheet leaves.
  *
  * <p>Along a chord the wood's height changes only where another ring crosses it. Between two such places one look just beside
  * the chord tells from where to where the wall reaches; neighbours join into one polygon in (along, w), and the cuts clip it.
@@ -48,13 +49,47 @@ final class WallFaces {
             double last = Double.NaN;
             for (double stop : stops(chord, section.pocketRings)) {
                 if (stop > last) {
-                    double[] at = beside(chord, (last + stop) / 2, BESIDE);
-                    stretches.add(new Stretch(last, stop, section.low(at[0], at[1]), section.high(at[0], at[1])));
+                    stretches.add(woodBeside(chord, last, stop));
                 }
                 last = stop;
             }
             walls(chord, stretches, false, taker);
         }
+    }
+
+    /** The wall that a cut square to the sheet leaves: all along its line, wherever there is wood. */
+    void ofCut(Cut cut, Taker taker) {
+        Chord chord = across(cut);
+        List<List<Chord>> rings = new ArrayList<>(section.pocketRings);
+        rings.add(section.walls);
+        List<Stretch> stretches = new ArrayList<>();
+        double last = Double.NaN;
+        for (double stop : stops(chord, rings)) {
+            if (stop > last) {
+                double[] at = beside(chord, (last + stop) / 2, BESIDE);
+                boolean wood = section.inSheet(at[0], at[1]);
+                stretches.add(wood ? woodBeside(chord, last, stop) : new Stretch(last, stop, 0, 0));
+            }
+            last = stop;
+        }
+        walls(chord, stretches, false, taker);
+    }
+
+    /** The line of the cut right across the sheet and past it, the wood that is kept on its left. */
+    private Chord across(Cut cut) {
+        Envelope sheet = section.sheet.getEnvelopeInternal();
+        double a = cut.normal().x();
+        double b = cut.normal().y();
+        double far = sheet.getWidth() + sheet.getHeight() + 1;
+        double off = cut.offset() - a * sheet.centre().x - b * sheet.centre().y;
+        double x = sheet.centre().x + off * a;
+        double y = sheet.centre().y + off * b;
+        return new Chord(cut.name(), x + far * b, y - far * a, x - far * b, y + far * a, 0, 1, false);
+    }
+
+    private Stretch woodBeside(Chord chord, double from, double to) {
+        double[] at = beside(chord, (from + to) / 2, BESIDE);
+        return new Stretch(from, to, section.low(at[0], at[1]), section.high(at[0], at[1]));
     }
 
     void ofPocket(int index, Taker taker) {
@@ -166,8 +201,7 @@ final class WallFaces {
         List<Polygon> left = List.of(Flat.polygon(ring));
         for (Cut cut : solid.cuts()) {
             double start = cut.offset() - cut.normal().dot(origin);
-            left = Flat.clipped(
-                    left, new HalfPlane(cut.normal().dot(along), cut.normal().z(), start));
+            left = SolidFaces.within(left, cut.normal().dot(along), cut.normal().z(), start);
         }
         for (Polygon polygon : left) {
             Polygon seen = backwards ? Flat.mapped(polygon, -1, 0, 0, 0, 1, 0) : polygon;

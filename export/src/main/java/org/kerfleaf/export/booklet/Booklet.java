@@ -9,7 +9,8 @@ import org.kerfleaf.workbook.Prose;
 
 /**
  * The build booklet: cover, safety, shopping list, sheet and board layouts with the order of cuts, cut list and saw
- * settings, how the sizes add up, sheet use, steps, checks, cost, and what the workbook says besides. The same plan, prose and paper give the
+ * settings, how the sizes add up, sheet use, the build in views and taken apart, steps, checks, cost, and what the workbook says besides.
+ * The same plan, prose and paper give the
  * same bytes.
  */
 public final class Booklet {
@@ -48,6 +49,7 @@ public final class Booklet {
         new CutListPages(book).into(flow);
         SizesTable sizes = new SizesTable(book);
         boolean summed = sizes.fits(flow);
+        new BuildPages(book).into(flow);
         new StepPages(book).into(flow);
         new CheckPages(book).into(flow);
         summed = summed || sizes.fits(flow);

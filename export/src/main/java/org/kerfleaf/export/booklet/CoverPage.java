@@ -9,6 +9,7 @@ import org.kerfleaf.export.drawing.BuildPicture;
 import org.kerfleaf.export.drawing.Face;
 import org.kerfleaf.export.drawing.Ink;
 import org.kerfleaf.export.drawing.Line;
+import org.kerfleaf.export.drawing.Pictures;
 import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Scale;
 import org.kerfleaf.export.drawing.SheetDrawing;

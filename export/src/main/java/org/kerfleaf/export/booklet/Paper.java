@@ -29,9 +29,14 @@ public enum Paper {
         return height;
     }
 
-    /** What lies between the side margins. */
-    double measure() {
+    /** What lies between the side margins, in millimetres. */
+    public double measure() {
         return width - 2 * SIDE;
+    }
+
+    /** What lies between the upper and the lower margin, in millimetres. */
+    public double usable() {
+        return height - HEAD - FOOT;
     }
 
     /** Where content ends, above the title block. */

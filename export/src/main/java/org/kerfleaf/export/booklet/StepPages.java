@@ -7,6 +7,7 @@ import org.kerfleaf.caution.Caution;
 import org.kerfleaf.export.drawing.Face;
 import org.kerfleaf.export.drawing.Ink;
 import org.kerfleaf.export.drawing.Line;
+import org.kerfleaf.export.drawing.Pictures;
 import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Signs;
 import org.kerfleaf.export.drawing.Style;

@@ -1,7 +1,6 @@
 package org.kerfleaf.export.command;
 
 import java.nio.file.Path;
-import org.kerfleaf.export.command.BookletWriter.Format;
 import org.kerfleaf.export.command.Planned.Made;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -30,9 +29,7 @@ final class BookletWord extends Word {
 
     @Override
     void checkArguments() {
-        if (paper != null && !paper.equals("a4") && !paper.equals("letter")) {
-            throw new Refused("--paper “%s”: a4 or letter would be right.".formatted(paper));
-        }
+        PaperSaid.check(paper);
     }
 
     @Override
@@ -43,14 +40,12 @@ final class BookletWord extends Word {
                 file,
                 out,
                 WorkbookFile.name(file) + "-booklet.pdf",
-                to -> bench().booklets().write(made.plan(), made.prose(), format(made), to));
+                to -> bench().booklets()
+                        .write(
+                                made.plan(),
+                                made.prose(),
+                                PaperSaid.of(paper, made.plan().style().unit()),
+                                to));
         return ExitStatus.FINE;
-    }
-
-    private Format format(Made made) {
-        if (paper == null) {
-            return Format.usualFor(made.plan().style().unit());
-        }
-        return paper.equals("a4") ? Format.A4 : Format.LETTER;
     }
 }

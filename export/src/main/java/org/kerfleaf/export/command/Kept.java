@@ -58,15 +58,21 @@ final class Kept {
     private static void write(Path target, String shown, byte[] bytes) {
         try {
             Files.write(target, bytes);
-        } catch (AccessDeniedException denied) {
-            throw new Refused("“%s” cannot be kept: you may not write there. Another place can be said with --out."
-                    .formatted(shown));
-        } catch (FileSystemException failed) {
-            String why = failed.getReason() == null ? "the file cannot be written" : failed.getReason();
-            throw new Refused("“%s” cannot be kept: %s. Another place can be said with --out.".formatted(shown, why));
         } catch (IOException failed) {
-            throw new Refused("“%s” cannot be kept: %s. Another place can be said with --out."
-                    .formatted(shown, failed.getMessage()));
+            throw refused(shown, failed);
         }
+    }
+
+    /** Why something cannot be kept, in words. */
+    static Refused refused(String shown, IOException failed) {
+        if (failed instanceof AccessDeniedException) {
+            return new Refused("“%s” cannot be kept: you may not write there. Another place can be said with --out."
+                    .formatted(shown));
+        }
+        String why = failed.getMessage();
+        if (failed instanceof FileSystemException known) {
+            why = known.getReason() == null ? "the file cannot be written" : known.getReason();
+        }
+        return new Refused("“%s” cannot be kept: %s. Another place can be said with --out.".formatted(shown, why));
     }
 }

@@ -59,7 +59,11 @@ final class Kerfleaf implements Runnable {
     private static CommandLine commandLine(Bench bench) {
         CommandLine line = new CommandLine(new Kerfleaf());
         for (Word word : List.of(
-                new PlanWord(bench), new BookletWord(bench), new SpreadsheetWord(bench), new CheckWord(bench))) {
+                new PlanWord(bench),
+                new BookletWord(bench),
+                new DrawingsWord(bench),
+                new SpreadsheetWord(bench),
+                new CheckWord(bench))) {
             line.addSubcommand(word);
         }
         for (CommandLine word : line.getSubcommands().values()) {

@@ -16,7 +16,7 @@ import org.kerfleaf.shape.Vector;
  * outside with a leader to their part. For the cover, for steps (what is new is heavy and tinted, what was there white and thin)
  * and, with pieces {@linkplain Shown#pulled pulled} out of their places, for the build taken apart.
  */
-public final class BuildPicture {
+public final class BuildPicture implements Drawing {
     /** The room that a letter outside the picture takes. */
     private static final double LETTER_MARGIN = Signs.LETTER + 5.5;
 
@@ -34,19 +34,25 @@ public final class BuildPicture {
     private final List<ViewFace> fills;
     private final List<DrawnLine> lines;
     private final List<Body> bodies;
+    private final List<DrawnLine> chains;
+    private final List<double[]> ends;
     private final List<LetterPlaces.Place> letters;
     private final Rectangle2D box;
 
-    private BuildPicture(List<Body> bodies, View view, double maxWidth, double maxHeight) {
-        this.bodies = List.copyOf(bodies);
+    /** @param margin that is left round the picture, at least */
+    private BuildPicture(Scene scene, View view, double maxWidth, double maxHeight, Sizer sizer, double margin) {
+        bodies = scene.bodies();
         Projection projection = new Projection(bodies, view);
+        ends = scene.broken().ends(scene.shown(), view);
+        chains = scene.chains().stream()
+                .flatMap(chain -> seen(projection, view, chain).stream())
+                .toList();
         fills = Fills.inOrder(projection);
         lines = HiddenLines.seen(projection);
         boolean lettered = bodies.stream().anyMatch(b -> !b.letter().isEmpty());
-        double margin = lettered ? LETTER_MARGIN : LINE_MARGIN;
         double wide = projection.maxX() - projection.minX();
         double high = projection.maxY() - projection.minY();
-        scale = Scale.fitting(
+        scale = sizer.of(
                 Length.ofMillimetres(wide), Length.ofMillimetres(high), maxWidth - 2 * margin, maxHeight - 2 * margin);
         double most = lettered ? WHITE_AROUND : LINE_MARGIN;
         double paperWide =
@@ -63,14 +69,45 @@ public final class BuildPicture {
 
     /** The pieces where they are drawn, at the largest standard scale at which picture and letters fit. */
     public static BuildPicture of(List<Shown> shown, View view, double maxWidth, double maxHeight) {
-        return ofBodies(shown.stream().map(Body::of).toList(), view, maxWidth, maxHeight);
+        Scene scene = Scene.of(shown);
+        return new BuildPicture(scene, view, maxWidth, maxHeight, Scale::fitting, margin(scene));
     }
 
-    static BuildPicture ofBodies(List<Body> bodies, View view, double maxWidth, double maxHeight) {
-        if (bodies.isEmpty()) {
-            throw new IllegalArgumentException("A picture of no pieces: there should be one at least.");
-        }
-        return new BuildPicture(bodies, view, maxWidth, maxHeight);
+    /** As large as there is room, at a standard scale or not: for pictures that nobody measures. */
+    static BuildPicture filling(Scene scene, View view, double maxWidth, double maxHeight) {
+        BuildPicture tight = new BuildPicture(scene, view, maxWidth, maxHeight, Scale::filling, LINE_MARGIN);
+        // Letters that find no place need more white around.
+        return tight.notPointedAt().isEmpty()
+                ? tight
+                : new BuildPicture(scene, view, maxWidth, maxHeight, Scale::filling, margin(scene));
+    }
+
+    private static double margin(Scene scene) {
+        return scene.shown().stream().allMatch(s -> s.letter().isEmpty()) ? LINE_MARGIN : LETTER_MARGIN;
+    }
+
+    /** Finds the scale at which a size of the build goes into a room on paper. */
+    private interface Sizer {
+        Scale of(Length wide, Length high, double paperWide, double paperHigh);
+    }
+
+    /** The stretches of a chain line that nothing covers. */
+    static List<DrawnLine> seen(Projection projection, View view, Scene.Chain chain) {
+        Vector a = chain.from();
+        Vector b = chain.to();
+        Vector eye = projection.eye();
+        Projection.Edge edge = new Projection.Edge(
+                -1, view.x(a), view.y(a), eye.dot(a), view.x(b), view.y(b), eye.dot(b), true, false);
+        return Spans.minus(List.of(new Spans.Span(0, 1)), HiddenLines.hidden(projection, edge)).stream()
+                .map(span -> DrawnLine.of(
+                        edge.x1() + span.from() * (edge.x2() - edge.x1()),
+                        edge.y1() + span.from() * (edge.y2() - edge.y1()),
+                        edge.x1() + span.to() * (edge.x2() - edge.x1()),
+                        edge.y1() + span.to() * (edge.y2() - edge.y1()),
+                        false,
+                        Shown.State.PLAIN,
+                        false))
+                .toList();
     }
 
     private List<LetterPlaces.Place> placed(double paperWide, double paperHigh) {
@@ -95,16 +132,17 @@ public final class BuildPicture {
         return used;
     }
 
+    @Override
     public Scale scale() {
         return scale;
     }
 
-    /** On paper, in millimetres. */
+    @Override
     public double width() {
         return box.getWidth();
     }
 
-    /** On paper, in millimetres. */
+    @Override
     public double height() {
         return box.getHeight();
     }
@@ -129,10 +167,11 @@ public final class BuildPicture {
         return moved;
     }
 
-    /** Paints the picture from its upper left corner. */
+    @Override
     public void paint(Ink ink, double x, double y) {
         ink.within(x - box.getX(), y - box.getY(), 1, () -> {
             fills.forEach(face -> fill(ink, face));
+            chains.forEach(line -> ink.dashed(Ink.open(line.on(paper)), Ink.FINE, 5f, 0.9f, 0.3f, 0.9f));
             lines.stream().filter(l -> l.state() != Shown.State.NEW).forEach(l -> stroke(ink, l));
             lines.stream().filter(l -> l.state() == Shown.State.NEW).forEach(l -> stroke(ink, l));
             letters.forEach(place -> leader(ink, place));
@@ -156,7 +195,11 @@ public final class BuildPicture {
     }
 
     private void stroke(Ink ink, DrawnLine line) {
-        ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, width(line.state()));
+        if (Broken.isEnd(ends, line)) {
+            ink.strokeRound(Broken.zigzag(line.on(paper), false), Ink.BLACK, Ink.NARROW);
+        } else {
+            ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, width(line.state()));
+        }
     }
 
     /** Wide lines a board's thickness apart fill up at small scales. */

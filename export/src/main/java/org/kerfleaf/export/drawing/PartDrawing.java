@@ -17,7 +17,7 @@ import org.kerfleaf.shape.Vector;
  * One part with everything that is marked on it, at a standard scale: its edges, openings and rabbets, holes with a cross, guide
  * lines, pilots, and running dimensions from one corner along two edges. What a sloping cut takes off its blank is hatched.
  */
-public final class PartDrawing {
+public final class PartDrawing implements Drawing {
     private static final Style TITLE = new Style(Face.LABEL_BOLD, 10.5, Ink.BLACK);
     private static final double TITLE_ROOM = 7;
     private static final double WORDS_LINE = 4;
@@ -117,11 +117,13 @@ public final class PartDrawing {
         return new Vector(at.u().inMillimetres(), at.v().inMillimetres(), 0);
     }
 
+    @Override
     public Scale scale() {
         return scale;
     }
 
     /** On paper, in millimetres. */
+    @Override
     public double width() {
         double text = words.stream().mapToDouble(Line::width).max().orElse(0);
         double title = Rich.of(marking.title(), TITLE).width();
@@ -129,6 +131,7 @@ public final class PartDrawing {
     }
 
     /** On paper, in millimetres. */
+    @Override
     public double height() {
         return partTop() + high + Math.max(below.depth(), 1) + 2 + WORDS_LINE * words.size();
     }
@@ -149,6 +152,7 @@ public final class PartDrawing {
     }
 
     /** Paints the drawing from its upper left corner. */
+    @Override
     public void paint(Ink ink, double x, double y) {
         ink.text(Rich.of(marking.title(), TITLE).line(), x + MARGIN, y + TITLE.size());
         ink.within(x, y, 1, () -> part(ink));

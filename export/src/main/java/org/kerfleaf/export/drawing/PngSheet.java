@@ -8,7 +8,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriter;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.metadata.IIOMetadataNode;
+import javax.imageio.stream.ImageOutputStream;
 
 /** A drawing as a PNG picture on white. */
 public final class PngSheet {
@@ -24,11 +30,36 @@ public final class PngSheet {
      */
     public static void write(
             double width, double height, double perMillimetre, Consumer<Ink> painting, OutputStream out) {
-        try {
-            ImageIO.write(image(width, height, perMillimetre, painting), "png", out);
+        BufferedImage image = image(width, height, perMillimetre, painting);
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        try (ImageOutputStream to = ImageIO.createImageOutputStream(out)) {
+            IIOMetadata says = writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null);
+            says.mergeTree("javax_imageio_png_1.0", about(perMillimetre));
+            writer.setOutput(to);
+            writer.write(new IIOImage(image, null, says));
         } catch (IOException failed) {
             throw new UncheckedIOException("The picture could not be written.", failed);
+        } finally {
+            writer.dispose();
         }
+    }
+
+    /** How large it is to be printed, and who made it. */
+    private static IIOMetadataNode about(double perMillimetre) {
+        IIOMetadataNode size = new IIOMetadataNode("pHYs");
+        String perMetre = Long.toString(Math.round(perMillimetre * 1000));
+        size.setAttribute("pixelsPerUnitXAxis", perMetre);
+        size.setAttribute("pixelsPerUnitYAxis", perMetre);
+        size.setAttribute("unitSpecifier", "meter");
+        IIOMetadataNode software = new IIOMetadataNode("tEXtEntry");
+        software.setAttribute("keyword", "Software");
+        software.setAttribute("value", SvgSheet.MAKER);
+        IIOMetadataNode text = new IIOMetadataNode("tEXt");
+        text.appendChild(software);
+        IIOMetadataNode about = new IIOMetadataNode("javax_imageio_png_1.0");
+        about.appendChild(size);
+        about.appendChild(text);
+        return about;
     }
 
     /** The picture itself. */

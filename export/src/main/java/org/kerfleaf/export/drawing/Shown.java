@@ -42,6 +42,11 @@ public record Shown(PlacedSolid solid, String letter, State state, boolean seeTh
         return new Shown(solid, letter, state, seeThrough, Optional.of(by));
     }
 
+    /** Another solid shown the same way: a stub of it, or what a slice leaves. */
+    Shown as(PlacedSolid other) {
+        return new Shown(other, letter, state, seeThrough, pulled);
+    }
+
     /** The solid where it is drawn. */
     PlacedSolid drawn() {
         return pulled.map(by -> solid.at(solid.pose().moved(by))).orElse(solid);

@@ -20,6 +20,9 @@ import org.w3c.dom.Element;
 public final class SvgSheet {
     private static final String SVG = "http://www.w3.org/2000/svg";
 
+    /** By this a drawing of ours is known again, in SVG and PNG. */
+    static final String MAKER = "Kerfleaf";
+
     /** A thousandth of a millimetre. */
     private static final int DIGITS = 3;
 
@@ -41,6 +44,16 @@ public final class SvgSheet {
      * @param height of the paper, in millimetres
      */
     public static String of(String title, double width, double height, Letters letters, Consumer<Ink> painting) {
+        return of(title, "", width, height, letters, painting);
+    }
+
+    /**
+     * The same with a description.
+     *
+     * @param description more of what the drawing shows; empty for none
+     */
+    public static String of(
+            String title, String description, double width, double height, Letters letters, Consumer<Ink> painting) {
         try (Writer out = new CharArrayWriter()) {
             Document document = document();
             SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
@@ -53,15 +66,24 @@ public final class SvgSheet {
             root.setAttribute("height", millimetres(height) + "mm");
             root.setAttribute("viewBox", "0 0 " + millimetres(width) + " " + millimetres(height));
             root.setAttribute("role", "img");
-            Element says = document.createElementNS(SVG, "title");
-            says.setTextContent(title);
-            root.insertBefore(says, root.getFirstChild());
+            root.setAttribute("data-made-by", MAKER);
+            if (!description.isEmpty()) {
+                say(document, root, "desc", description);
+            }
+            say(document, root, "title", title);
             g.stream(root, out, true, false);
             String text = out.toString();
             return text.substring(text.indexOf("<svg"));
         } catch (IOException failed) {
             throw new UncheckedIOException("The drawing could not be written.", failed);
         }
+    }
+
+    /** As its first child, where those who read it aloud look. */
+    private static void say(Document document, Element root, String name, String words) {
+        Element says = document.createElementNS(SVG, name);
+        says.setTextContent(words);
+        root.insertBefore(says, root.getFirstChild());
     }
 
     /** Says the weight of each face: a bold face's own font file is no bolder than itself to AWT. */

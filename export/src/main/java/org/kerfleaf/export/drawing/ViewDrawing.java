@@ -3,48 +3,80 @@ package org.kerfleaf.export.drawing;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Axis;
-import org.kerfleaf.shape.Vector;
 
 /**
  * The build in a square view at a standard scale: what is seen in full lines, what is hidden dashed (ISO 128-2), sizes in lanes
- * below and left of it (ISO 129-1). Glass is drawn and hides nothing.
+ * below and left of it (ISO 129-1). Glass is drawn and hides nothing. Of a slice what is cut is hatched and what lies beyond is thin.
  */
-public final class ViewDrawing {
+public final class ViewDrawing implements Drawing {
     private static final double MARGIN = 0.5;
 
     /** Values left of the drawing keep clear of those below it. */
     private static final double CORNER = 3;
 
     private final View view;
+    private final Scene scene;
     private final Scale scale;
     private final OnPaper paper;
     private final double high;
     private final List<DrawnLine> seen;
     private final List<DrawnLine> hidden;
+    private final List<double[]> ends;
     private final Dimensions below;
     private final Dimensions beside;
     private final Rectangle2D box;
 
-    private ViewDrawing(
-            Projection projection,
-            List<DrawnLine> lines,
-            View view,
-            List<Measure> sizes,
-            Lettering words,
-            Scale scale) {
-        this.view = view;
+    private ViewDrawing(Prepared of, List<Measure> sizes, Lettering words, Scale scale) {
+        view = of.view();
+        scene = of.scene();
         this.scale = scale;
         double times = scale.times();
+        Projection projection = of.projection();
         paper = new OnPaper(times, -projection.minX() / times, projection.maxY() / times);
-        seen = lines.stream().filter(l -> !l.hidden()).toList();
-        hidden = HiddenDashes.worthDrawing(lines, times);
+        seen = of.lines().stream().filter(l -> !l.hidden()).toList();
+        // A slice is there to show what is hidden otherwise.
+        hidden = scene.cut().isEmpty() ? HiddenDashes.worthDrawing(of.lines(), times) : List.of();
+        ends = scene.broken().ends(scene.shown(), view);
         double wide = (projection.maxX() - projection.minX()) / times;
         high = (projection.maxY() - projection.minY()) / times;
         below = new Dimensions(
                 wishes(sizes, words, false), false, high, Double.NEGATIVE_INFINITY, wide / 2, this::lowest);
         beside = new Dimensions(wishes(sizes, words, true), true, 0, -high - CORNER, -high / 2, this::leftmost);
         box = beside.box(below.box(Ink.box(-MARGIN, -MARGIN, wide + 2 * MARGIN, high + 2 * MARGIN)));
+    }
+
+    /** A view of which all is known but the scale. */
+    record Prepared(Scene scene, View view, Projection projection, List<DrawnLine> lines) {
+        /** @throws IllegalArgumentException if the view does not look along an axis */
+        static Prepared of(Scene scene, View view) {
+            if (!view.isSquare()) {
+                throw new IllegalArgumentException(
+                        "View (%s): sizes can be given in front, side and top views only.".formatted(view.name()));
+            }
+            Projection projection = new Projection(scene.bodies(), view);
+            return new Prepared(scene, view, projection, HiddenLines.of(projection));
+        }
+
+        ViewDrawing at(Scale scale, List<Measure> sizes, Lettering words) {
+            return new ViewDrawing(this, sizes, words, scale);
+        }
+
+        ViewDrawing fitting(List<Measure> sizes, Lettering words, double maxWidth, double maxHeight) {
+            ViewDrawing drawing = null;
+            for (Scale scale : Scale.standard()) {
+                double wide = (projection.maxX() - projection.minX()) / scale.times();
+                double high = (projection.maxY() - projection.minY()) / scale.times();
+                if (wide <= maxWidth && high <= maxHeight || scale.equals(Scale.smallest())) {
+                    drawing = at(scale, sizes, words);
+                    if (drawing.width() <= maxWidth && drawing.height() <= maxHeight) {
+                        return drawing;
+                    }
+                }
+            }
+            return drawing;
+        }
     }
 
     /**
@@ -56,41 +88,16 @@ public final class ViewDrawing {
      */
     public static ViewDrawing of(
             List<Shown> shown, View view, List<Measure> sizes, Lettering words, double maxWidth, double maxHeight) {
-        return ofBodies(shown.stream().map(Body::of).toList(), view, sizes, words, maxWidth, maxHeight);
-    }
-
-    static ViewDrawing ofBodies(
-            List<Body> bodies, View view, List<Measure> sizes, Lettering words, double maxWidth, double maxHeight) {
-        if (!view.isSquare()) {
-            throw new IllegalArgumentException(
-                    "View (%s): sizes can be given in front, side and top views only.".formatted(view.name()));
-        }
-        if (bodies.isEmpty()) {
-            throw new IllegalArgumentException("A drawing of no pieces: there should be one at least.");
-        }
-        Projection projection = new Projection(bodies, view);
-        List<DrawnLine> lines = HiddenLines.of(projection);
-        ViewDrawing drawing = null;
-        for (Scale scale : Scale.standard()) {
-            double wide = (projection.maxX() - projection.minX()) / scale.times();
-            double high = (projection.maxY() - projection.minY()) / scale.times();
-            if (wide <= maxWidth && high <= maxHeight || scale.equals(Scale.smallest())) {
-                drawing = new ViewDrawing(projection, lines, view, sizes, words, scale);
-                if (drawing.width() <= maxWidth && drawing.height() <= maxHeight) {
-                    return drawing;
-                }
-            }
-        }
-        return drawing;
+        return Prepared.of(Scene.of(shown), view).fitting(sizes, words, maxWidth, maxHeight);
     }
 
     private List<DimensionLanes.Wish> wishes(List<Measure> sizes, Lettering words, boolean upright) {
         List<DimensionLanes.Wish> wishes = new ArrayList<>();
         for (Measure size : sizes) {
-            double share = (upright ? view.up() : view.right()).dot(unit(size.axis()));
+            double share = Broken.of(size.axis(), upright ? view.up() : view.right());
             if (Math.abs(share) > 0.5) {
-                double a = along(share * size.from().inMillimetres(), upright);
-                double b = along(share * size.to().inMillimetres(), upright);
+                double a = along(share * drawn(size.axis(), size.from()), upright);
+                double b = along(share * drawn(size.axis(), size.to()), upright);
                 Line value = words.length(size.size(), Dimensions.VALUE).line();
                 wishes.add(new DimensionLanes.Wish(Math.min(a, b), Math.max(a, b), value));
             }
@@ -103,12 +110,8 @@ public final class ViewDrawing {
         return upright ? -paper.y(inView) : paper.x(inView);
     }
 
-    private static Vector unit(Axis axis) {
-        return switch (axis) {
-            case X -> Vector.X;
-            case Y -> Vector.Y;
-            case Z -> Vector.Z;
-        };
+    private double drawn(Axis axis, Length place) {
+        return scene.broken().drawn(axis, place.inMillimetres());
     }
 
     /** The lowest point seen at that x on paper; the lower edge of the drawing where nothing is seen. */
@@ -148,18 +151,29 @@ public final class ViewDrawing {
         return across1 + t * (across2 - across1);
     }
 
+    @Override
     public Scale scale() {
         return scale;
     }
 
-    /** On paper, in millimetres. */
+    @Override
     public double width() {
         return box.getWidth();
     }
 
-    /** On paper, in millimetres. */
+    @Override
     public double height() {
         return box.getHeight();
+    }
+
+    /** How far the view itself is from the drawing's left edge. */
+    double left() {
+        return -box.getX();
+    }
+
+    /** How far the view itself is from the drawing's upper edge. */
+    double above() {
+        return -box.getY();
     }
 
     /** The room of each value, from the drawing's upper left corner. */
@@ -171,17 +185,29 @@ public final class ViewDrawing {
                 .toList();
     }
 
-    /** Paints the drawing from its upper left corner. */
+    @Override
     public void paint(Ink ink, double x, double y) {
         ink.within(x - box.getX(), y - box.getY(), 1, () -> {
             hidden.forEach(line -> HiddenDashes.paint(ink, line, paper));
-            seen.forEach(line -> ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, width(line.state())));
+            seen.forEach(line -> seen(ink, line));
+            scene.cut().paint(ink, paper, ends, scale.times() > 8 ? Ink.MIDDLE : Ink.WIDE);
             below.paint(ink);
             beside.paint(ink);
         });
     }
 
+    private void seen(Ink ink, DrawnLine line) {
+        if (Broken.isEnd(ends, line)) {
+            ink.strokeRound(Broken.zigzag(line.on(paper), true), Ink.BLACK, Ink.NARROW);
+        } else {
+            ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, width(line.state()));
+        }
+    }
+
     private double width(Shown.State state) {
+        if (!scene.cut().isEmpty()) {
+            return Ink.NARROW;
+        }
         return switch (state) {
             case NEW -> 0.6;
             case EARLIER -> 0.2;

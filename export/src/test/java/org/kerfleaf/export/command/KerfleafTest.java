@@ -2,6 +2,7 @@ package org.kerfleaf.export.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,7 +22,10 @@ import org.kerfleaf.export.command.Planned.Made;
 import org.kerfleaf.export.command.Planned.Wrong;
 import org.kerfleaf.export.spreadsheet.PlanFixture;
 import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.WayOut;
+import org.kerfleaf.shape.CabinetSolids;
 import org.kerfleaf.workbook.Prose;
 
 /** The words, without a kernel and without a planner. */
@@ -232,25 +237,26 @@ class KerfleafTest {
     void kerfleaf_unknownWord_saysWhichThereAre() {
         assertThat(run("plann", "tray.md")).isEqualTo(2);
         saysOnly(
-                "“plann” is not a word kerfleaf knows. It knows plan, booklet, spreadsheet, check; for example: kerfleaf plan shelf.md");
+                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check; for example: kerfleaf plan shelf.md");
     }
 
     @Test
     void kerfleaf_nothing_saysWhatBelongsThere() {
         assertThat(run()).isEqualTo(2);
         saysOnly(
-                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, spreadsheet, check; for example: kerfleaf plan shelf.md");
+                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check; for example: kerfleaf plan shelf.md");
     }
 
     @Test
     void kerfleaf_help_showsWordsAndExitStatuses() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("plan ", "booklet ", "spreadsheet ", "check ", "if a check falls short");
+        assertThat(out.toString())
+                .contains("plan ", "booklet ", "drawings ", "spreadsheet ", "check ", "if a check falls short");
     }
 
     @Test
     void anyWord_help_showsItsOptionsAndExitStatuses() {
-        for (String word : List.of("plan", "booklet", "spreadsheet", "check")) {
+        for (String word : List.of("plan", "booklet", "drawings", "spreadsheet", "check")) {
             assertThat(run(word, "--help")).as(word).isZero();
         }
         assertThat(out.toString()).contains("--paper=a4|letter", "--units=in|mm", "--reasons", "It ends with");
@@ -354,6 +360,94 @@ class KerfleafTest {
     @Test
     void booklet_wrongPaper_isRefusedBeforeTheWorkbookRuns() {
         assertThat(run("booklet", "tray.md", "--paper", "a5")).isEqualTo(2);
+        saysOnly("--paper “a5”: a4 or letter would be right.");
+        assertThat(asked).isEmpty();
+    }
+
+    private static Plan placed() {
+        Plan bare = PlanFixture.bare();
+        List<PlacedPart> pieces = CabinetSolids.all().stream()
+                .map(solid -> new PlacedPart("A", 1, 0, 0, false, WayOut.STAYS, solid))
+                .toList();
+        return PlanFixture.withPlaced(bare, pieces);
+    }
+
+    @Test
+    void drawings_noPlaceSaid_areKeptInAFolderOfTheirOwn() throws IOException {
+        answer = made(placed());
+        assertThat(run("drawings", "tray.md")).isZero();
+        assertThat(out.toString())
+                .isEqualTo("Kept 5 drawings in tray-drawings: front.svg, side.svg, top.svg, views.svg, slice.svg."
+                        + System.lineSeparator());
+        assertThat(err.toString()).isEmpty();
+        for (String name : List.of("front", "side", "top", "views", "slice")) {
+            String svg = Files.readString(folder.resolve("tray-drawings").resolve(name + ".svg"));
+            assertThat(svg)
+                    .startsWith("<svg ")
+                    .contains("<title", "<desc", "An empty bench")
+                    .doesNotContain("<text");
+        }
+    }
+
+    @Test
+    void drawings_again_areWrittenOverAndStrayOnesNamed() throws IOException {
+        answer = made(placed());
+        run("drawings", "tray.md", "--out", "d");
+        Path stray = folder.resolve("d/step-9.svg");
+        Files.copy(folder.resolve("d/front.svg"), stray);
+        Files.writeString(folder.resolve("d/my own.svg"), "<svg/>");
+        assertThat(run("drawings", "tray.md", "--out", "d")).isZero();
+        assertThat(out.toString()).endsWith("Left there from before: step-9.svg." + System.lineSeparator());
+        assertThat(stray).exists();
+    }
+
+    @Test
+    void drawings_whatSomebodyElseMade_staysAndNothingIsKept() throws IOException {
+        answer = made(placed());
+        Files.createDirectory(folder.resolve("d"));
+        Files.writeString(folder.resolve("d/slice.svg"), "<svg/>");
+        assertThat(run("drawings", "tray.md", "--out", "d")).isEqualTo(2);
+        saysOnly(
+                "“slice.svg” in “d” was not made here, so it stays as it is, and nothing is kept. Another folder can be said with --out.");
+        assertThat(folder.resolve("d/slice.svg")).hasContent("<svg/>");
+        assertThat(folder.resolve("d/front.svg")).doesNotExist();
+    }
+
+    @Test
+    void drawings_png_areAsLargeAsOnPaperAndKnownAgain() throws IOException {
+        answer = made(placed());
+        assertThat(run("drawings", "tray.md", "--png", "--paper", "letter", "--out", "d"))
+                .isZero();
+        BufferedImage front = ImageIO.read(folder.resolve("d/front.png").toFile());
+        assertThat(front.getWidth()).isBetween(400, (int) Math.ceil(185.9 / 25.4 * 200) + 1);
+        assertThat(front.getHeight()).isBetween(400, (int) Math.ceil(257.4 / 25.4 * 200) + 1);
+        assertThat(run("drawings", "tray.md", "--png", "--paper", "letter", "--out", "d"))
+                .isZero();
+    }
+
+    @Test
+    void drawings_outIsAFile_isRefused() {
+        answer = made(placed());
+        assertThat(run("drawings", "tray.md", "--out", "tray.md")).isEqualTo(2);
+        saysOnly("--out “tray.md” is a file. A folder would be right.");
+    }
+
+    @Test
+    void drawings_outIsInNoFolder_isRefused() {
+        answer = made(placed());
+        assertThat(run("drawings", "tray.md", "--out", "nowhere/d")).isEqualTo(2);
+        saysOnly("“nowhere/d” cannot be made: there is no folder “nowhere”. A folder that is there would be right.");
+    }
+
+    @Test
+    void drawings_nothingPlaced_isRefused() {
+        assertThat(run("drawings", "tray.md")).isEqualTo(2);
+        saysOnly("There is nothing to draw yet: no part has a place. Say where with place(…).");
+    }
+
+    @Test
+    void drawings_wrongPaper_isRefusedBeforeTheWorkbookRuns() {
+        assertThat(run("drawings", "tray.md", "--paper", "a5")).isEqualTo(2);
         saysOnly("--paper “a5”: a4 or letter would be right.");
         assertThat(asked).isEmpty();
     }

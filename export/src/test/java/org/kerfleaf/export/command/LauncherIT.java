@@ -71,6 +71,13 @@ class LauncherIT {
         assertThat(sheet).isEqualTo(new Ran(0, "Kept rack.xlsx." + System.lineSeparator(), ""));
         Ran booklet = run(jar(), "booklet", "rack.md", "--paper", "a4");
         assertThat(booklet).isEqualTo(new Ran(0, "Kept rack-booklet.pdf." + System.lineSeparator(), ""));
+        Ran drawings = run(jar(), "drawings", "rack.md", "--paper", "a4");
+        assertThat(drawings.err()).isEmpty();
+        assertThat(drawings.status()).isZero();
+        assertThat(drawings.out())
+                .startsWith("Kept ")
+                .contains(" drawings in rack-drawings: front.svg, side.svg, top.svg");
+        assertThat(folder.resolve("rack-drawings/slice.svg")).isNotEmptyFile();
         assertThat(folder.resolve("rack.xlsx")).isNotEmptyFile();
         assertThat(folder.resolve("rack-booklet.pdf")).isNotEmptyFile();
     }

@@ -42,6 +42,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Change;
+import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
 import org.kerfleaf.plan.Plan.PlannedSize;
@@ -165,6 +166,34 @@ public final class PlanFixture {
                 List.of(),
                 Optional.empty(),
                 List.of());
+    }
+
+    /** The same plan with pieces in their places. */
+    public static Plan withPlaced(Plan plan, List<PlacedPart> placed) {
+        return new Plan(
+                plan.title(),
+                plan.style(),
+                plan.day(),
+                plan.currency(),
+                plan.pricesOf(),
+                plan.sizes(),
+                plan.parts(),
+                List.copyOf(placed),
+                plan.sheets(),
+                plan.boards(),
+                plan.bounds(),
+                plan.sawSettings(),
+                plan.hardware(),
+                plan.finish(),
+                plan.cost(),
+                plan.checks(),
+                plan.steps(),
+                plan.schedule(),
+                plan.site(),
+                plan.cautions(),
+                plan.overall(),
+                plan.weight(),
+                plan.problems());
     }
 
     private static Plan plan(MeasureStyle style, List<Problem> problems) {

@@ -1,34 +1,33 @@
-package org.kerfleaf.export.booklet;
+package org.kerfleaf.export.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.kerfleaf.export.drawing.BuildPicture;
-import org.kerfleaf.export.drawing.Shown;
-import org.kerfleaf.export.drawing.View;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 
-/** The build as it is placed, whole or step by step, always from the same viewpoint. */
-final class Pictures {
+/** The build as it is placed, whole, taken apart or step by step, always from the same viewpoint. */
+public final class Pictures {
     private Pictures() {}
 
-    /** All of it, without letters; empty if nothing is placed. */
-    static Optional<BuildPicture> whole(Plan plan, double width, double height) {
+    /** All of it, without letters, long parts interrupted; empty if nothing is placed. */
+    public static Optional<BuildPicture> whole(Plan plan, double width, double height) {
         List<Shown> shown =
                 plan.placed().stream().map(p -> shown(p, "", Shown.State.PLAIN)).toList();
-        return picture(shown, width, height);
+        return shown.isEmpty()
+                ? Optional.empty()
+                : Optional.of(BuildPicture.filling(Scene.interrupted(shown), View.DIMETRIC, width, height));
     }
 
     /** What a step adds, with its letters, to what is there; empty if it adds nothing. */
-    static Optional<BuildPicture> step(Plan plan, int step, double width, double height) {
+    public static Optional<BuildPicture> step(Plan plan, int step, double width, double height) {
         List<Shown> shown = new ArrayList<>();
         plan.there(step).forEach(p -> shown.add(shown(p, "", Shown.State.EARLIER)));
         plan.added(step).forEach(p -> shown.add(shown(p, p.letter(), Shown.State.NEW)));
         return plan.added(step).isEmpty() ? Optional.empty() : picture(shown, width, height);
     }
 
-    private static Shown shown(PlacedPart part, String letter, Shown.State state) {
+    static Shown shown(PlacedPart part, String letter, Shown.State state) {
         return new Shown(part.solid(), letter, state, part.seeThrough(), Optional.empty());
     }
 
