@@ -192,6 +192,7 @@ public final class PlanFixture {
                 plan.site(),
                 plan.cautions(),
                 plan.overall(),
+                plan.chains(),
                 plan.weight(),
                 plan.problems());
     }
