@@ -35,21 +35,19 @@ record Broken(Axis axis, double from, double to, double kept) {
     private static final double OVERHANG = 1.2;
     private static final double SAME = 0.02;
 
-    /** Where the pieces are best interrupted. */
+    /** Where the pieces are best interrupted: only the way they are longest, for only there does it make the drawing larger. */
     static Broken of(List<PlacedSolid> pieces) {
-        Broken best = NOWHERE;
-        double share = WORTH;
+        Vector sizes = pieces.stream()
+                .map(PlacedSolid::bounds)
+                .reduce(Bounds::and)
+                .orElseThrow()
+                .sizes();
+        Axis longest = Axis.X;
         for (Axis axis : Axis.values()) {
-            Broken longest = along(axis, pieces);
-            Bounds all =
-                    pieces.stream().map(PlacedSolid::bounds).reduce(Bounds::and).orElseThrow();
-            double left = (longest.to - longest.from) / of(axis, all.sizes());
-            if (left > share) {
-                best = longest;
-                share = left;
-            }
+            longest = of(axis, sizes) > of(longest, sizes) ? axis : longest;
         }
-        return best;
+        Broken broken = along(longest, pieces);
+        return (broken.to - broken.from) / of(longest, sizes) > WORTH ? broken : NOWHERE;
     }
 
     private static Broken along(Axis axis, List<PlacedSolid> pieces) {

@@ -14,7 +14,7 @@ import org.kerfleaf.shape.Bounds;
 /**
  * All drawings that can be made of a plan, each by a name that stays: {@code front}, {@code side}, {@code top}, {@code views} (the
  * three on one sheet), {@code slice}, {@code taken apart}, {@code step 3}. None where nothing is placed. Long thin parts are
- * interrupted; the three views on one sheet show the build that most pieces belong to, without what it is mounted on.
+ * interrupted; the three views on one sheet show the build that most pieces belong to, without the long post it is mounted on.
  */
 public final class Drawings {
     /** Front, right side and top on one sheet. */
@@ -119,8 +119,14 @@ public final class Drawings {
         return main.size() < placed.size();
     }
 
-    /** The pieces of the build that most pieces belong to. */
+    /** All of one build, or of builds on each other; without what it is mounted on where that is interrupted, or beside it. */
     private static List<PlacedPart> main(List<PlacedPart> placed) {
+        boolean mounted = placed.stream().anyMatch(p -> p.mounted() > 0);
+        boolean whole = placed.isEmpty()
+                || Broken.of(placed.stream().map(PlacedPart::solid).toList()).isNowhere();
+        if (mounted && whole) {
+            return placed;
+        }
         int most = placed.stream()
                 .collect(Collectors.groupingBy(PlacedPart::build, java.util.TreeMap::new, Collectors.counting()))
                 .entrySet()
