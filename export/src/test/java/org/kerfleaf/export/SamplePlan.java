@@ -24,6 +24,7 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -82,6 +83,7 @@ public final class SamplePlan {
                 List.of(),
                 parts(),
                 List.of(),
+                Fastening.NONE,
                 List.of(sheet()),
                 boards(),
                 bounds(),

@@ -13,6 +13,7 @@ import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetSize;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -195,6 +196,7 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 List.of(),
+                Fastening.NONE,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -234,6 +236,7 @@ public final class SampleStress {
                 p.sizes(),
                 parts,
                 List.of(),
+                Fastening.NONE,
                 sheets,
                 p.boards(),
                 bounds,

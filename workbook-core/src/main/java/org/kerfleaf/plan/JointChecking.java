@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +51,29 @@ final class JointChecking {
             }
         }
         cases.forEach((key, contacts) -> checks.addAll(screw(key, contacts)));
+        checks.addAll(meetings());
         return checks;
+    }
+
+    /** Every two joints whose fasteners meet; if none do, the two of the build that come nearest. */
+    private List<Check> meetings() {
+        List<Stagger.Meeting> all = Stagger.meetings(planned.driven());
+        List<Stagger.Meeting> meet =
+                new ArrayList<>(all.stream().filter(m -> m.spare().isNegative()).toList());
+        if (meet.isEmpty()) {
+            all.stream().min(Comparator.comparing(Stagger.Meeting::spare)).ifPresent(meet::add);
+        }
+        int moved = (int) planned.driven().stream()
+                .filter(contact -> contact.moved().isPositive())
+                .count();
+        Map<String, Check> checks = new LinkedHashMap<>();
+        meet.stream().sorted(Comparator.comparing(Stagger.Meeting::spare)).forEach(m -> {
+            String of = some(List.of(m.one().joint().words(), m.other().joint().words()).stream()
+                    .distinct()
+                    .toList());
+            checks.computeIfAbsent(of, name -> JointChecks.fastenersMeet(name, m.a(), m.b(), moved, style));
+        });
+        return List.copyOf(checks.values());
     }
 
     private List<Check> metals() {

@@ -14,6 +14,7 @@ import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
@@ -36,6 +37,7 @@ import org.kerfleaf.sketch.Problem;
  * @param sizes the maker's sizes, in document order
  * @param parts what is cut, in the order of their letters (first use in the document)
  * @param placed every piece in its place, in the order of placing; the whole is square in one frame
+ * @param fastening where every fastener goes, and what is marked on the parts
  * @param sheets one layout for each sheet bought
  * @param boards one layout for each board or moulding bought
  * @param bounds how few would do, for each stock
@@ -61,6 +63,7 @@ public record Plan(
         List<PlannedSize> sizes,
         List<PlannedPart> parts,
         List<PlacedPart> placed,
+        Fastening fastening,
         List<SheetLayout> sheets,
         List<BoardLayout> boards,
         List<StockBound> bounds,
@@ -99,6 +102,7 @@ public record Plan(
                 sizes,
                 parts,
                 placed,
+                fastening,
                 sheets,
                 boards,
                 bounds,
@@ -114,6 +118,21 @@ public record Plan(
                 overall,
                 weight,
                 List.copyOf(all));
+    }
+
+    /** The fasteners of every contact, each in its place in the build, in the order of the joints. */
+    public List<Fastened> fastened() {
+        return fastening.joints();
+    }
+
+    /** The fasteners that a step drives, contact by contact. */
+    public List<Fastened> fastened(int step) {
+        return fastened().stream().filter(f -> f.step() == step).toList();
+    }
+
+    /** What is marked on the parts before they are put together, in the order of their letters. */
+    public List<Marking> markings() {
+        return fastening.markings();
     }
 
     /** What a step puts in place. */

@@ -15,6 +15,7 @@ record Planned(
         Bodies bodies,
         List<PlannedPart> parts,
         List<PlannedJoint> joints,
+        List<DrivenContact> driven,
         List<SawSetting> settings,
         Stocking stocking,
         Siting siting) {

@@ -84,8 +84,9 @@ public final class Planner {
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
+        List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
         Planned planned =
-                new Planned(sketch, style, sizing, assembly, bodies, parts, joints, settings, stocking, siting);
+                new Planned(sketch, style, sizing, assembly, bodies, parts, joints, driven, settings, stocking, siting);
         return new Plan(
                 sketch.title(),
                 style,
@@ -95,6 +96,7 @@ public final class Planner {
                 sketch.all(Size.class).stream().map(Planner::size).toList(),
                 parts,
                 placed(assembly, bodies, parts),
+                fastening(driven, bodies, parts, hardware),
                 stocking.sheets(),
                 stocking.boards(),
                 stocking.bounds(),
@@ -110,6 +112,27 @@ public final class Planner {
                 overall(assembly, parts),
                 weight(parts),
                 problems.all());
+    }
+
+    private Fastening fastening(List<DrivenContact> driven, Bodies bodies, List<PlannedPart> parts, Hardware hardware) {
+        PieceNames names = new PieceNames(bodies);
+        List<Fastened> fastened = driven.stream()
+                .map(contact -> new Fastened(
+                        contact.joint().said().origin().step(),
+                        contact.joint().words(),
+                        hardware.words(contact.driver().said(), contact.joint()),
+                        bound(names, contact.driver().through()),
+                        contact.driver().into().stream()
+                                .map(piece -> bound(names, piece))
+                                .toList(),
+                        contact.moved(),
+                        contact.fasteners()))
+                .toList();
+        return new Fastening(fastened, new Markings(bodies, parts, names, style).of(driven));
+    }
+
+    private static Fastened.Bound bound(PieceNames names, Piece piece) {
+        return new Fastened.Bound(piece.part(), names.number(piece));
     }
 
     private List<PlacedPart> placed(Assembly assembly, Bodies bodies, List<PlannedPart> parts) {

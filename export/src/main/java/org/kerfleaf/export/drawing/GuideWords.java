@@ -1,6 +1,7 @@
 package org.kerfleaf.export.drawing;
 
 import java.util.List;
+import org.kerfleaf.joint.GuideLine;
 import org.kerfleaf.shape.Vector;
 
 /** Guide lines with their words, which stand where no hole is. */

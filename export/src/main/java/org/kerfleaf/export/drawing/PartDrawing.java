@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import org.kerfleaf.joint.GuideLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.shape.Bounds;
 import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.OutlineEdge;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Pocket;
-import org.kerfleaf.shape.Pose;
 import org.kerfleaf.shape.Vector;
 
 /**
@@ -43,7 +44,7 @@ public final class PartDrawing {
         this.marking = marking;
         this.lines = lines;
         this.scale = scale;
-        bounds = marking.solid().outline().bounds();
+        bounds = marking.outline().bounds();
         wide = bounds.sizes().x() / scale.times();
         high = bounds.sizes().y() / scale.times();
         below = new RunningDimensions(stations(Vector::x), scale, lettering);
@@ -54,7 +55,7 @@ public final class PartDrawing {
 
     /** The part's marking drawing, at the largest standard scale at which it fits with its dimensions and words. */
     public static PartDrawing of(Marking marking, Lettering lettering, double maxWidth, double maxHeight) {
-        Body body = Body.of(Shown.plain(new PlacedSolid(marking.title(), 1, marking.solid(), Pose.HOME), ""));
+        Body body = Body.of(Shown.plain(new PlacedSolid(marking.title(), 1, marking.solid(), marking.lying()), ""));
         List<DrawnLine> lines = HiddenLines.of(new Projection(List.of(body), View.TOP));
         PartDrawing drawing = null;
         for (Scale scale : Scale.standard()) {
@@ -70,7 +71,7 @@ public final class PartDrawing {
     private List<Double> stations(ToDoubleFunction<Vector> along) {
         TreeSet<Double> places = new TreeSet<>();
         double low = along.applyAsDouble(bounds.low());
-        Outline outline = marking.solid().outline();
+        Outline outline = marking.outline();
         places.add(along.applyAsDouble(bounds.high()) - low);
         for (OutlineEdge edge : outline.edges()) {
             if (!edge.isArc()) {
@@ -86,10 +87,12 @@ public final class PartDrawing {
             at.forEach(p -> places.add(along.applyAsDouble(p) - low));
         }
         for (Pocket pocket : marking.solid().pockets()) {
-            places.add(along.applyAsDouble(pocket.shape().bounds().low()) - low);
-            places.add(along.applyAsDouble(pocket.shape().bounds().high()) - low);
+            for (Vector corner : List.of(
+                    pocket.shape().bounds().low(), pocket.shape().bounds().high())) {
+                places.add(along.applyAsDouble(marking.lying().toWorld(corner)) - low);
+            }
         }
-        marking.pilots().forEach(p -> places.add(along.applyAsDouble(p) - low));
+        marking.holes().forEach(p -> places.add(along.applyAsDouble(p) - low));
         for (GuideLine guide : marking.guides()) {
             double from = along.applyAsDouble(guide.from());
             // A line along the other edge is where it is; of a sloping one both ends are needed.
@@ -163,7 +166,7 @@ public final class PartDrawing {
         double times = scale.times();
         OnPaper paper = new OnPaper(
                 times, left - bounds.low().x() / times, originY() + bounds.low().y() / times);
-        Path2D waste = Waste.hatch(marking.solid().outline(), paper);
+        Path2D waste = Waste.hatch(marking.outline(), paper);
         if (waste.getCurrentPoint() != null) {
             ink.stroke(waste, Ink.BLACK, Ink.FINE);
             ink.stroke(Ink.box(left, originY() - high, wide, high), Ink.BLACK, Ink.FINE);
@@ -174,15 +177,15 @@ public final class PartDrawing {
                 .filter(line -> !line.hidden())
                 .forEach(line -> ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, Ink.WIDE));
         marking.guides().forEach(guide -> GuideWords.paint(ink, guide, middles(), paper));
-        marking.pilots().forEach(p -> pilot(ink, paper.x(p.x()), paper.y(p.y())));
+        marking.holes().forEach(p -> pilot(ink, paper.x(p.x()), paper.y(p.y())));
         below.paintBelow(ink, left, originY());
         beside.paintBeside(ink, left, originY());
     }
 
     /** What the words at a guide line must not run through. */
     private List<Vector> middles() {
-        List<Vector> middles = new ArrayList<>(marking.pilots());
-        Outline outline = marking.solid().outline();
+        List<Vector> middles = new ArrayList<>(marking.holes());
+        Outline outline = marking.outline();
         outline.openings().stream()
                 .map(outline::opening)
                 .filter(PartWords::isHole)
@@ -192,7 +195,7 @@ public final class PartDrawing {
 
     /** A cross through the middle of a hole; the joiner's X in what is cut out. */
     private void openings(Ink ink, OnPaper paper) {
-        Outline outline = marking.solid().outline();
+        Outline outline = marking.outline();
         for (String name : outline.openings()) {
             Bounds box = outline.opening(name).bounds();
             double x1 = paper.x(box.low().x());

@@ -1,5 +1,6 @@
 package org.kerfleaf.export.drawing;
 
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.shape.Cut;
@@ -36,7 +37,7 @@ final class PartWords {
         for (Cut cut : marking.solid().cuts()) {
             words = words.plus(" " + cut.name() + " bevelled " + cut.tilt().in(measures) + " from square.", STYLE);
         }
-        return words;
+        return marking.drilling().isEmpty() ? words : words.plus(" " + marking.drilling(), STYLE);
     }
 
     /** Whether an opening is a full circle. */

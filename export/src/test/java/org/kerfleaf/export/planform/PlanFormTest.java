@@ -46,6 +46,7 @@ class PlanFormTest {
                         "bounds",
                         "sawSettings",
                         "hardware",
+                        "fastened",
                         "finish",
                         "cost",
                         "checks",

@@ -37,6 +37,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
 import org.kerfleaf.plan.Plan.PlannedSize;
@@ -113,6 +114,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 plan.placed(),
+                plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
                 plan.bounds(),
@@ -142,6 +144,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 List.of(),
+                Fastening.NONE,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -171,6 +174,7 @@ public final class PlanFixture {
                         new PlannedSize("Back slope", Angle.ofDegrees(14.5), Optional.empty(), Optional.empty())),
                 parts(),
                 List.of(),
+                Fastening.NONE,
                 List.of(sheet()),
                 boards(),
                 List.of(
