@@ -2,7 +2,9 @@ package org.kerfleaf.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.kerfleaf.joint.DrillSizes;
 import org.kerfleaf.joint.Marking;
@@ -35,11 +37,14 @@ final class MarkingWords {
     /**
      * The drawing of one face.
      *
-     * @param alike the pieces it is drawn for
-     * @param mirrored those that are its mirror image
+     * @param drawn what it is drawn for, all alike
+     * @param twins those that are its mirror image
      * @param more whether the part has drawings of other faces
      */
-    Marking marking(PlannedPart part, MarkedFace face, List<Piece> alike, List<Piece> mirrored, boolean more) {
+    Marking marking(PlannedPart part, List<MarkedFace> drawn, List<MarkedFace> twins, boolean more) {
+        MarkedFace face = drawn.get(0);
+        List<Piece> alike = pieces(drawn);
+        List<Piece> mirrored = pieces(twins);
         int all = names.equals(part.name()).size();
         String which = alike.size() + mirrored.size() < all
                 ? ", " + names(Stream.concat(alike.stream(), mirrored.stream()).toList())
@@ -52,31 +57,37 @@ final class MarkingWords {
                 face.up(),
                 face.guides(),
                 face.holes(),
-                faceUp(part, face),
+                faceUp(part, drawn),
                 hand(alike, mirrored, all),
                 String.join(" ", face.fasteners().stream().map(this::drill).toList()));
     }
 
+    private static List<Piece> pieces(List<MarkedFace> faces) {
+        return faces.stream().map(MarkedFace::piece).distinct().toList();
+    }
+
     // ---- which face, which way round ----------------------------------------------------------------------------
 
-    private static String faceUp(PlannedPart part, MarkedFace face) {
-        String words = lyingFace(part, face);
-        return "%s%s up; in the drawing %s is up, %s right."
-                .formatted(
-                        words.substring(0, 1).toUpperCase(java.util.Locale.ROOT),
-                        words.substring(1),
-                        towards(face.upper()),
-                        towards(face.right()));
+    /** Which face lies up, and what is at the drawing's top and right; said of all pieces that are drawn, so only what they share. */
+    private static String faceUp(PlannedPart part, List<MarkedFace> alike) {
+        List<String> said = new ArrayList<>();
+        said.add(shared(alike, face -> lyingFace(part, face) + " up").orElse("the face it is driven from up"));
+        shared(alike, face -> towards(face.upper()) + " at the top").ifPresent(said::add);
+        shared(alike, face -> towards(face.right()) + " at the right").ifPresent(said::add);
+        String words = String.join(", ", said) + ".";
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private static Optional<String> shared(List<MarkedFace> alike, Function<MarkedFace, String> words) {
+        List<String> all = alike.stream().map(words).distinct().toList();
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
     }
 
     /** A wall has an OUTSIDE and an INSIDE; what lies flat an upper and a lower face; of a board one says where the face looks. */
     private static String lyingFace(PlannedPart part, MarkedFace face) {
         Vector out = face.out();
-        if (face.isEdge()) {
-            return "edge at " + towards(out);
-        }
-        if (part.kind() == PartKind.BOARD) {
-            return "face at " + towards(out);
+        if (face.isEdge() || part.kind() == PartKind.BOARD) {
+            return (face.isEdge() ? "edge at " : "face at ") + side(out);
         }
         if (Math.abs(out.z()) > LIES) {
             return out.z() > 0 ? "upper face" : "lower face";
@@ -84,11 +95,19 @@ final class MarkingWords {
         return face.up() == SheetSide.INSIDE ? "INSIDE" : "OUTSIDE";
     }
 
+    /** What rises a little along a slope is told by top and bottom. */
     private static String towards(Vector way) {
-        if (Math.abs(way.z()) > LIES || Math.abs(way.z()) > RISES && Math.abs(way.y()) < LIES) {
+        boolean rises = Math.abs(way.z()) > RISES && Math.abs(way.y()) < LIES;
+        return rises ? side(Vector.Z.times(way.z())) : side(way);
+    }
+
+    private static String side(Vector way) {
+        double x = Math.abs(way.x());
+        double y = Math.abs(way.y());
+        if (Math.abs(way.z()) > Math.max(x, y)) {
             return way.z() > 0 ? "the top" : "the bottom";
         }
-        if (Math.abs(way.y()) > Math.abs(way.x())) {
+        if (y > x) {
             return way.y() > 0 ? "the back" : "the front";
         }
         return way.x() > 0 ? "the build’s right" : "the build’s left";

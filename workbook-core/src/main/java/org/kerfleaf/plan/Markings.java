@@ -141,12 +141,8 @@ final class Markings {
                     .toList();
             left.removeAll(alike);
             left.removeAll(mirrored);
-            drawings.add(words.marking(part, first, pieces(alike), pieces(mirrored), more));
+            drawings.add(words.marking(part, alike, mirrored, more));
         }
         return drawings;
-    }
-
-    private static List<Piece> pieces(List<MarkedFace> faces) {
-        return faces.stream().map(MarkedFace::piece).distinct().toList();
     }
 }

@@ -9,7 +9,7 @@ import org.kerfleaf.workbook.Prose;
 
 /**
  * The build booklet: cover, safety, shopping list, sheet and board layouts with the order of cuts, cut list and saw
- * settings, sheet use, steps, checks, cost, and what the workbook says besides. The same plan, prose and paper give the
+ * settings, marking out, sheet use, steps, checks, cost, and what the workbook says besides. The same plan, prose and paper give the
  * same bytes.
  */
 public final class Booklet {
@@ -46,6 +46,7 @@ public final class Booklet {
             use.into(flow);
         }
         new CutListPages(book).into(flow);
+        new PartPages(book).into(flow);
         new StepPages(book).into(flow);
         new CheckPages(book).into(flow);
         new CostPages(book, !departmentsShown).into(flow);

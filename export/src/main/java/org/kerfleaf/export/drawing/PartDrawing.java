@@ -23,6 +23,10 @@ public final class PartDrawing {
     private static final double TITLE_ROOM = 7;
     private static final double WORDS_LINE = 4;
     private static final double MARGIN = 0.5;
+
+    /** Words are set as wide as the drawing, but no narrower than this. */
+    private static final double WORDS = 84;
+
     private static final double PILOT = 0.8;
     private static final double CROSS = 1.6;
 
@@ -35,6 +39,8 @@ public final class PartDrawing {
     private final List<DrawnLine> lines;
     private final RunningDimensions below;
     private final RunningDimensions beside;
+    private final OnPaper paper;
+    private final GuideWords guides;
     private final List<Line> words;
     private final double left;
     private final double wide;
@@ -50,7 +56,18 @@ public final class PartDrawing {
         below = new RunningDimensions(stations(Vector::x), scale, lettering);
         beside = new RunningDimensions(stations(Vector::y), scale, lettering);
         left = MARGIN + Math.max(beside.depth(), 1);
-        words = PartWords.of(marking, lettering).wrap(maxWidth - 2 * MARGIN);
+        paper = new OnPaper(
+                scale.times(),
+                left - bounds.low().x() / scale.times(),
+                originY() + bounds.low().y() / scale.times());
+        guides = new GuideWords(marking, paper);
+        words = PartWords.of(marking, guides.unsaid(), lettering)
+                .wrap(Math.min(maxWidth, Math.max(drawn(), WORDS)) - 2 * MARGIN);
+    }
+
+    /** How far the part and its dimensions reach to the right. */
+    private double drawn() {
+        return left + Math.max(wide + 1, below.end());
     }
 
     /** The part's marking drawing, at the largest standard scale at which it fits with its dimensions and words. */
@@ -128,7 +145,7 @@ public final class PartDrawing {
     public double width() {
         double text = words.stream().mapToDouble(Line::width).max().orElse(0);
         double title = Rich.of(marking.title(), TITLE).width();
-        return Math.max(left + Math.max(wide + 1, below.end()), MARGIN + Math.max(text, title)) + MARGIN;
+        return Math.max(drawn(), MARGIN + Math.max(text, title)) + MARGIN;
     }
 
     /** On paper, in millimetres. */
@@ -163,38 +180,24 @@ public final class PartDrawing {
     }
 
     private void part(Ink ink) {
-        double times = scale.times();
-        OnPaper paper = new OnPaper(
-                times, left - bounds.low().x() / times, originY() + bounds.low().y() / times);
         Path2D waste = Waste.hatch(marking.outline(), paper);
         if (waste.getCurrentPoint() != null) {
             ink.stroke(waste, Ink.BLACK, Ink.FINE);
             ink.stroke(Ink.box(left, originY() - high, wide, high), Ink.BLACK, Ink.FINE);
         }
-        HiddenDashes.worthDrawing(lines, times).forEach(line -> HiddenDashes.paint(ink, line, paper));
-        openings(ink, paper);
+        HiddenDashes.worthDrawing(lines, scale.times()).forEach(line -> HiddenDashes.paint(ink, line, paper));
+        openings(ink);
         lines.stream()
                 .filter(line -> !line.hidden())
                 .forEach(line -> ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, Ink.WIDE));
-        marking.guides().forEach(guide -> GuideWords.paint(ink, guide, middles(), paper));
+        guides.paint(ink);
         marking.holes().forEach(p -> pilot(ink, paper.x(p.x()), paper.y(p.y())));
         below.paintBelow(ink, left, originY());
         beside.paintBeside(ink, left, originY());
     }
 
-    /** What the words at a guide line must not run through. */
-    private List<Vector> middles() {
-        List<Vector> middles = new ArrayList<>(marking.holes());
-        Outline outline = marking.outline();
-        outline.openings().stream()
-                .map(outline::opening)
-                .filter(PartWords::isHole)
-                .forEach(hole -> middles.add(hole.bounds().middle()));
-        return middles;
-    }
-
     /** A cross through the middle of a hole; the joiner's X in what is cut out. */
-    private void openings(Ink ink, OnPaper paper) {
+    private void openings(Ink ink) {
         Outline outline = marking.outline();
         for (String name : outline.openings()) {
             Bounds box = outline.opening(name).bounds();
