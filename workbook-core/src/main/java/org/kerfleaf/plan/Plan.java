@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
@@ -142,7 +143,14 @@ public record Plan(
 
     /** What is in sight in a step and was put in place before: the builds it works on, and what is mounted on them by then. */
     public List<PlacedPart> there(int step) {
-        Set<Integer> builds = added(step).stream().map(PlacedPart::build).collect(Collectors.toSet());
+        Set<String> bound = fastened(step).stream()
+                .flatMap(f -> Stream.concat(Stream.of(f.through()), f.into().stream()))
+                .map(Fastened.Bound::part)
+                .collect(Collectors.toSet());
+        Set<Integer> builds = placed.stream()
+                .filter(p -> p.step() == step || bound.contains(p.solid().part()))
+                .map(PlacedPart::build)
+                .collect(Collectors.toSet());
         boolean mounts = placed.stream().anyMatch(p -> p.mounted() > 0 && p.mounted() <= step);
         return placed.stream()
                 .filter(p -> p.step() < step)

@@ -3,11 +3,13 @@ package org.kerfleaf.export.drawing;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Vector;
 
@@ -34,10 +36,11 @@ public final class BuildPicture {
     private final List<ViewFace> fills;
     private final List<DrawnLine> lines;
     private final List<Body> bodies;
+    private final List<Heads.Head> heads;
     private final List<LetterPlaces.Place> letters;
     private final Rectangle2D box;
 
-    private BuildPicture(List<Body> bodies, View view, double maxWidth, double maxHeight) {
+    private BuildPicture(List<Body> bodies, List<DrivenFastener> driven, View view, double maxWidth, double maxHeight) {
         this.bodies = List.copyOf(bodies);
         Projection projection = new Projection(bodies, view);
         fills = Fills.inOrder(projection);
@@ -57,26 +60,38 @@ public final class BuildPicture {
         double top = (paperHigh - high / scale.times()) / 2;
         paper = new OnPaper(
                 scale.times(), left - projection.minX() / scale.times(), top + projection.maxY() / scale.times());
+        heads = Heads.seen(driven, projection, view, paper);
         letters = lettered ? placed(paperWide, paperHigh) : List.of();
         box = used(Ink.box(left, top, wide / scale.times(), high / scale.times()));
     }
 
     /** The pieces where they are drawn, at the largest standard scale at which picture and letters fit. */
     public static BuildPicture of(List<Shown> shown, View view, double maxWidth, double maxHeight) {
-        return ofBodies(shown.stream().map(Body::of).toList(), view, maxWidth, maxHeight);
+        return of(shown, List.of(), view, maxWidth, maxHeight);
+    }
+
+    /** The same with the heads of fasteners that are driven into the pieces where they are. */
+    public static BuildPicture of(
+            List<Shown> shown, List<DrivenFastener> driven, View view, double maxWidth, double maxHeight) {
+        return ofBodies(shown.stream().map(Body::of).toList(), driven, view, maxWidth, maxHeight);
     }
 
     static BuildPicture ofBodies(List<Body> bodies, View view, double maxWidth, double maxHeight) {
+        return ofBodies(bodies, List.of(), view, maxWidth, maxHeight);
+    }
+
+    private static BuildPicture ofBodies(
+            List<Body> bodies, List<DrivenFastener> driven, View view, double maxWidth, double maxHeight) {
         if (bodies.isEmpty()) {
             throw new IllegalArgumentException("A picture of no pieces: there should be one at least.");
         }
-        return new BuildPicture(bodies, view, maxWidth, maxHeight);
+        return new BuildPicture(bodies, driven, view, maxWidth, maxHeight);
     }
 
     private List<LetterPlaces.Place> placed(double paperWide, double paperHigh) {
-        FaceMask mask = new FaceMask(fills, paper, paperWide, paperHigh);
-        String[] of = new String[fills.size() + 1];
-        of[0] = "";
+        FaceMask mask = new FaceMask(fills, heads.stream().map(Heads.Head::line).toList(), paper, paperWide, paperHigh);
+        String[] of = new String[fills.size() + 2];
+        Arrays.fill(of, "");
         for (int i = 0; i < fills.size(); i++) {
             of[i + 1] = bodies.get(fills.get(i).body()).letter();
         }
@@ -89,6 +104,9 @@ public final class BuildPicture {
                 picture.getY() - LINE_MARGIN,
                 picture.getWidth() + 2 * LINE_MARGIN,
                 picture.getHeight() + 2 * LINE_MARGIN);
+        for (Heads.Head head : heads) {
+            used.add(Ink.box(head.endX() - LINE_MARGIN, head.endY() - LINE_MARGIN, 2 * LINE_MARGIN, 2 * LINE_MARGIN));
+        }
         for (LetterPlaces.Place place : letters) {
             used.add(Ink.box(place.x() - Signs.LETTER / 2, place.y() - Signs.LETTER / 2, Signs.LETTER, Signs.LETTER));
         }
@@ -119,6 +137,14 @@ public final class BuildPicture {
         return new LinkedHashSet<>(missing);
     }
 
+    /** The heads that are seen, in millimetres from the upper left corner of the picture. */
+    List<Heads.Head> heads() {
+        return heads.stream()
+                .map(h -> new Heads.Head(
+                        h.x() - box.getX(), h.y() - box.getY(), h.endX() - box.getX(), h.endY() - box.getY()))
+                .toList();
+    }
+
     /** Where letters stand and point, in millimetres from the upper left corner of the picture. */
     List<LetterPlaces.Place> letters() {
         List<LetterPlaces.Place> moved = new ArrayList<>();
@@ -135,6 +161,7 @@ public final class BuildPicture {
             fills.forEach(face -> fill(ink, face));
             lines.stream().filter(l -> l.state() != Shown.State.NEW).forEach(l -> stroke(ink, l));
             lines.stream().filter(l -> l.state() == Shown.State.NEW).forEach(l -> stroke(ink, l));
+            heads.forEach(head -> Heads.paint(ink, head));
             letters.forEach(place -> leader(ink, place));
             letters.forEach(place -> Signs.letter(ink, place.letter(), place.x(), place.y()));
         });
