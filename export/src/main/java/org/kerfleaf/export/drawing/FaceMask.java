@@ -45,7 +45,7 @@ final class FaceMask {
             for (double up = -STROKE; up <= STROKE; up += 1 / PER_MM) {
                 int row = (int) Math.floor((y + up) * PER_MM);
                 if (row >= 0 && row < high) {
-                    fill(row, (x - STROKE) * PER_MM, (x + STROKE) * PER_MM, id);
+                    fill(row, x - STROKE, x + STROKE, id);
                 }
             }
         }

@@ -37,6 +37,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
@@ -162,7 +163,16 @@ public final class PlanFixture {
                 List.of());
     }
 
+    /** With one contact whose fasteners have their places. */
+    public static Plan fastened(Fastened contact) {
+        return plan(MeasureStyle.INCHES, List.of(), new Fastening(List.of(contact), List.of()));
+    }
+
     private static Plan plan(MeasureStyle style, List<Problem> problems) {
+        return plan(style, problems, Fastening.NONE);
+    }
+
+    private static Plan plan(MeasureStyle style, List<Problem> problems, Fastening fastening) {
         return new Plan(
                 "A potting tray & its shelf",
                 style,
@@ -174,7 +184,7 @@ public final class PlanFixture {
                         new PlannedSize("Back slope", Angle.ofDegrees(14.5), Optional.empty(), Optional.empty())),
                 parts(),
                 List.of(),
-                Fastening.NONE,
+                fastening,
                 List.of(sheet()),
                 boards(),
                 List.of(
