@@ -605,7 +605,7 @@ public final class SamplePlan {
                     holes,
                     up + " up, the back at the top.",
                     "Mark both alike.",
-                    "At each cross: a finish nail 1 1/2 in long."));
+                    "At each small cross: a finish nail 1 1/2 in long."));
         }
         markings.add(new Marking(
                 "Cleat",

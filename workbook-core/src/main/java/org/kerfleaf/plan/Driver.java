@@ -28,8 +28,13 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
     /** Stretches of wood nearer than this follow each other, in millimetres: two contacts' tolerance. */
     private static final double NEXT = 2 * Touching.TOLERANCE.inMillimetres();
 
-    /** A fastener, and the face its head lies on. */
-    record Driven(DrivenFastener fastener, Face from) {}
+    /**
+     * A fastener in its place.
+     *
+     * @param from the face its head lies on
+     * @param wood how much wood of the part it ends in lies on its way, from the contact to where it would come out
+     */
+    record Driven(DrivenFastener fastener, Face from, Length wood) {}
 
     /** The shank's diameter, if it is known. */
     Optional<Length> diameter() {
@@ -70,7 +75,7 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
         }
         DrivenFastener fastener =
                 new DrivenFastener(kind(), point.minus(way.times(thick)), point.plus(way.times(end)), diameter());
-        return Optional.of(new Driven(fastener, back.get(0).out()));
+        return Optional.of(new Driven(fastener, back.get(0).out(), wood(point, way)));
     }
 
     private DrivenFastener.Kind kind() {
@@ -78,6 +83,14 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
             return DrivenFastener.Kind.SCREW;
         }
         return said instanceof Nail ? DrivenFastener.Kind.NAIL : DrivenFastener.Kind.BOLT;
+    }
+
+    private Length wood(Vector point, Vector way) {
+        return LineThrough.of(bodies.of(into.get(into.size() - 1)), point, way).stream()
+                .filter(s -> s.leave() > NEXT)
+                .findFirst()
+                .map(s -> Length.ofMillimetres(s.leave()))
+                .orElse(Length.ZERO);
     }
 
     /** How far past the contact it ends, in millimetres; not a number if there is no wood for it. */

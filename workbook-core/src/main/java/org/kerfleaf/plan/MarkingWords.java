@@ -136,7 +136,7 @@ final class MarkingWords {
 
     private String drill(Fastener fastener) {
         if (fastener instanceof Screw screw) {
-            return "At each cross, for No. %d screws: clearance hole %s, head sunk %s; in the part below, pilot hole %s (soft wood or plywood)."
+            return "At each small cross, for No. %d screws: clearance hole %s, head sunk %s; in the part below, pilot hole %s (soft wood or plywood)."
                     .formatted(
                             screw.gauge(),
                             size(DrillSizes.clearance(screw.gauge())),
@@ -144,8 +144,8 @@ final class MarkingWords {
                             size(DrillSizes.pilot(screw.gauge(), DrillSizes.Wood.SOFT)));
         }
         return fastener instanceof Bolt bolt
-                ? "At each cross: hole " + bolt.diameter().in(style) + " through everything the bolt binds."
-                : "At each cross: a finish nail "
+                ? "At each small cross: hole " + bolt.diameter().in(style) + " through everything the bolt binds."
+                : "At each small cross: a finish nail "
                         + fastener.said().orElseThrow().in(style) + " long.";
     }
 

@@ -328,6 +328,18 @@ class DrivingTest {
         assertThat(plan.fastened()).isEmpty();
     }
 
+    /** Square to a roof of 30°, a screw in the middle of a 23/32 side has t/2 / sin 30° = 23/32 in of wood, then it is inside the box. */
+    @Test
+    void tip_ofAScrewThatLeans_comesOutOfAThinWall() {
+        Plan plan = Planner.plan(new Cabinet().sketch(), Bench.DAY);
+        Check tip = plan.checks().stream()
+                .filter(c -> c.name().equals("Screw tip: Roof to Side"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(tip.verdict()).isEqualTo(Check.Verdict.SHORT);
+        assertThat(tip.result()).contains("goes 31/32 in into 23/32 in of wood");
+    }
+
     // ---- screws that would meet --------------------------------------------------------------------------------
 
     /** Rails from the left and from behind at one height: both drive through the post's other sides into them. */

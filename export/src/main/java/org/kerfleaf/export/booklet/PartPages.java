@@ -39,15 +39,16 @@ final class PartPages {
                 "Marking",
                 "hook the tape once, at the circle · " + Book.counted(markings.size(), "drawing"));
         flow.add(Paragraph.of(
-                "Every size is measured from one corner, so no error adds up. A chain line is drawn on the part, a crossed"
-                        + " circle is drilled; a plain cross is the middle of a hole through the part.",
+                "Every size is measured from one corner, so no error adds up. A chain line is drawn on the part; at every"
+                        + " crossed circle a hole is drilled; what an X runs through is cut out.",
                 Style.LABEL.in(Ink.GRAPHITE),
                 1.4,
                 3));
         double page = flow.left();
         List<PartDrawing> left = new ArrayList<>();
         for (Marking marking : markings) {
-            double high = page * (marking.holes().size() > MANY ? LARGE : HALF) - GAP;
+            boolean large = markings.size() == 1 || marking.holes().size() > MANY;
+            double high = page * (large ? LARGE : HALF) - GAP;
             left.add(PartDrawing.of(marking, book.lettering(), flow.width(), high));
         }
         while (!left.isEmpty()) {

@@ -88,7 +88,7 @@ final class GuideWords {
                 double t = 0.5 + (i % 2 == 0 ? 0.5 : -0.5) * ((i + 1) / 2) / (PLACES / 2);
                 double x = line.getX1() + t * (line.getX2() - line.getX1());
                 double y = line.getY1() + t * (line.getY2() - line.getY1());
-                for (double before : new double[] {off, -off - STYLE.capital()}) {
+                for (double before : new double[] {off, -off - AIR - STYLE.capital()}) {
                     Set here = upright ? new Set(words, x - before, y, true) : new Set(words, x, y - before, false);
                     if (isFree(box(here))) {
                         taken.add(box(here));
