@@ -18,6 +18,8 @@ import org.kerfleaf.cutting.BoardSize;
 import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetSize;
 import org.kerfleaf.cutting.StockBound;
+import org.kerfleaf.joint.GuideLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
@@ -27,6 +29,7 @@ import org.kerfleaf.measure.Volume;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -36,6 +39,10 @@ import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Outline;
+import org.kerfleaf.shape.SheetSide;
+import org.kerfleaf.shape.Solid;
+import org.kerfleaf.shape.Vector;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.PartKind;
 
@@ -114,6 +121,7 @@ public final class SamplePlan {
                 List.of(),
                 parts(),
                 List.of(),
+                new Fastening(List.of(), markings()),
                 List.of(sheet()),
                 boards(),
                 bounds(),
@@ -602,5 +610,42 @@ public final class SamplePlan {
 
     private static Check check(String name, String result, String margin, double level, String advice, String source) {
         return new Check(name, result, margin, OptionalDouble.of(level), Check.Verdict.HOLDS, advice, source);
+    }
+
+    /** One part seen from either face, crowded; the second too narrow for the words at its lines. */
+    private static List<Marking> markings() {
+        Outline outline = Outline.rectangle(Length.ofInches(22), Length.ofInches(11))
+                .opening("weep", Outline.circle(Length.ofInches(0.375)).moved(Length.ofInches(2), Length.ofInches(1)));
+        List<Vector> holes = new ArrayList<>();
+        for (int i = 0; i < 14; i++) {
+            holes.add(new Vector(40 + 36 * i, i % 2 == 0 ? 9 : 250, 0));
+        }
+        List<GuideLine> guides = List.of(
+                new GuideLine(new Vector(0, 9, 0), new Vector(558.8, 9, 0), "middle of Back"),
+                new GuideLine(new Vector(550, 0, 0), new Vector(550, 279.4, 0), "middle of right Side"));
+        List<Marking> markings = new ArrayList<>();
+        for (SheetSide up : SheetSide.values()) {
+            markings.add(new Marking(
+                    "Floor",
+                    "A Floor, " + up,
+                    Solid.of(outline, Length.ofInches(0.75)),
+                    up,
+                    guides,
+                    holes,
+                    up + " up, the back at the top.",
+                    "Mark both alike.",
+                    "At each small cross: a finish nail 1 1/2 in long."));
+        }
+        markings.add(new Marking(
+                "Cleat",
+                "B Cleat",
+                Solid.of(Outline.rectangle(Length.ofInches(20), Length.ofInches(0.75)), Length.ofInches(0.75)),
+                SheetSide.INSIDE,
+                List.of(new GuideLine(new Vector(0, 9, 0), new Vector(508, 9, 0), "middle of Floor")),
+                List.of(new Vector(40, 9, 0), new Vector(470, 9, 0)),
+                "INSIDE up.",
+                "",
+                ""));
+        return markings;
     }
 }

@@ -17,6 +17,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -219,6 +220,7 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 List.of(),
+                Fastening.NONE,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -260,6 +262,7 @@ public final class SampleStress {
                 p.sizes(),
                 parts,
                 List.of(),
+                Fastening.NONE,
                 sheets,
                 p.boards(),
                 bounds,

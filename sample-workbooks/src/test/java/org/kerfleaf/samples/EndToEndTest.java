@@ -26,7 +26,10 @@ import org.kerfleaf.export.booklet.Booklet;
 import org.kerfleaf.export.booklet.Paper;
 import org.kerfleaf.export.planform.PlanForm;
 import org.kerfleaf.export.spreadsheet.Spreadsheet;
+import org.kerfleaf.joint.DrivenFastener;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.Planner;
@@ -61,8 +64,23 @@ class EndToEndTest {
                 for (var step : plan.steps()) {
                     assertThat(text).contains(step.title());
                 }
+                String oneLine = text.replaceAll("\\s+", " ");
+                for (Marking marking : plan.markings()) {
+                    assertThat(oneLine).contains(marking.title(), marking.faceUp());
+                }
             }
         }
+    }
+
+    /** The same workbook in the other unit drives every fastener at the same place. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void fastened_inTheOtherUnit_standsAtTheSamePlaces(Sample sample) {
+        List<List<DrivenFastener>> inches =
+                sample.plan().fastened().stream().map(Fastened::driven).toList();
+        Plan millimetres = Planner.plan(sample.sketch(), Sample.DAY, LengthUnit.MILLIMETRES);
+        assertThat(inches).isNotEmpty();
+        assertThat(millimetres.fastened()).extracting(Fastened::driven).isEqualTo(inches);
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
@@ -13,7 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.GuideLine;
 import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
@@ -24,6 +27,7 @@ import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.shape.Bounds;
 import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Touching;
 import org.kerfleaf.shape.Vector;
 import org.kerfleaf.site.SitePlan;
@@ -466,5 +470,44 @@ class SeedSwapCabinetTest {
         assertThat(inches(narrower.part("Floor").orElseThrow().length().value()))
                 .isEqualTo(20);
         assertThat(inches(narrower.part("Front").orElseThrow().width().value())).isEqualTo(21.4375);
+    }
+
+    /** Guide line t/2 = 23/64 from the bottom edge; screws 1 1/2 in from the contact's ends, 4 3/4 in apart, t further in. */
+    @Test
+    void back_marking_isOutsideUpWithTheFloorsLineAtHalfItsThickness() {
+        Marking back = plan.markings().stream()
+                .filter(m -> m.part().equals("Back"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(back.up()).isEqualTo(SheetSide.OUTSIDE);
+        GuideLine floor = back.guides().stream()
+                .filter(g -> g.words().equals("middle of Floor"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(floor.from().y() / 25.4).isCloseTo(0.359375, FIVE_DECIMALS);
+        assertThat(floor.to().y() / 25.4).isCloseTo(0.359375, FIVE_DECIMALS);
+        List<Double> stations = back.holes().stream()
+                .filter(h -> Math.abs(h.y() - floor.from().y()) < 1e-6)
+                .map(h -> h.x() / 25.4)
+                .sorted()
+                .toList();
+        double[] expected = {2.21875, 6.96875, 11.71875, 16.46875, 21.21875};
+        assertThat(stations).hasSize(5);
+        for (int i = 0; i < expected.length; i++) {
+            assertThat(stations.get(i)).isCloseTo(expected[i], FIVE_DECIMALS);
+        }
+    }
+
+    @Test
+    void fastened_countsAreTheHardwareLists() {
+        Map<String, Integer> placed = new TreeMap<>();
+        plan.fastened().forEach(f -> placed.merge(f.fastener(), f.driven().size(), Integer::sum));
+        Map<String, Integer> listed = new TreeMap<>();
+        plan.hardware().stream()
+                .filter(h -> placed.containsKey(h.what()))
+                .forEach(h -> listed.put(h.what(), h.need().value()));
+        assertThat(placed).isEqualTo(listed).hasSize(5);
+        assertThat(check("Screws meet").verdict()).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(check("Screws meet").result()).contains("No row had to move");
     }
 }

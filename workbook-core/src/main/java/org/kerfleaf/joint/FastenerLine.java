@@ -41,7 +41,11 @@ public final class FastenerLine {
 
     /** Where they stand, each from the same end of the contact, in order. */
     public static List<Length> positions(Length contact, Length endDistance, Length every) {
-        int many = number(contact, endDistance, every);
+        return spread(contact, endDistance, number(contact, endDistance, every));
+    }
+
+    /** So many evenly along a contact, each from the same end of it, in order; one stands in the middle. */
+    public static List<Length> spread(Length contact, Length endDistance, int many) {
         if (many == 1) {
             return List.of(contact.half());
         }

@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,14 +44,46 @@ final class JointChecking {
             if (joint.said().fastener().orElse(null) instanceof Screw said) {
                 for (PlannedJoint.Touch touch : joint.touches()) {
                     Length through = touch.thickness();
-                    Length into = touch.depth();
+                    Length into = wood(touch);
                     Case key = new Case(new WoodScrew(said.gauge(), said.length()), through, sheetEdge(touch));
                     cases.computeIfAbsent(key, k -> new ArrayList<>()).add(new Contact(joint, touch, into));
                 }
             }
         }
         cases.forEach((key, contacts) -> checks.addAll(screw(key, contacts)));
+        checks.addAll(meetings());
         return checks;
+    }
+
+    /** The least wood on the way of what is driven through a contact; the part's depth where nothing found a place. */
+    private Length wood(PlannedJoint.Touch touch) {
+        return planned.driven().stream()
+                .filter(contact -> contact.driver().place().equals(touch.place()))
+                .flatMap(contact -> contact.driven().stream())
+                .map(Driver.Driven::wood)
+                .reduce(Length::min)
+                .orElse(touch.depth());
+    }
+
+    /** Every two joints whose fasteners meet; if none do, the two of the build that come nearest. */
+    private List<Check> meetings() {
+        List<Stagger.Meeting> all = Stagger.meetings(planned.driven());
+        List<Stagger.Meeting> meet =
+                new ArrayList<>(all.stream().filter(m -> m.spare().isNegative()).toList());
+        if (meet.isEmpty()) {
+            all.stream().min(Comparator.comparing(Stagger.Meeting::spare)).ifPresent(meet::add);
+        }
+        int moved = (int) planned.driven().stream()
+                .filter(contact -> contact.moved().isPositive())
+                .count();
+        Map<String, Check> checks = new LinkedHashMap<>();
+        meet.stream().sorted(Comparator.comparing(Stagger.Meeting::spare)).forEach(m -> {
+            String of = some(List.of(m.one().joint().words(), m.other().joint().words()).stream()
+                    .distinct()
+                    .toList());
+            checks.computeIfAbsent(of, name -> JointChecks.fastenersMeet(name, m.a(), m.b(), moved, style));
+        });
+        return List.copyOf(checks.values());
     }
 
     private List<Check> metals() {
@@ -81,16 +114,13 @@ final class JointChecking {
     }
 
     private List<Check> screw(Case key, List<Contact> contacts) {
-        String of = some(contacts.stream()
-                .map(c -> c.touch().through().part() + " to " + c.touch().into().part())
-                .distinct()
-                .toList());
+        String of = names(contacts);
         String first = contacts.get(0).touch().through().part();
         Length into = contacts.stream().map(Contact::into).reduce(Length::min).orElseThrow();
         List<Check> checks = new ArrayList<>();
         checks.add(JointChecks.screwReach(
                 of, first, key.screw(), key.through(), WoodScrew.COUNTERSINK, Optional.of(into), style));
-        checks.add(JointChecks.screwTip(of, key.screw(), key.through(), WoodScrew.COUNTERSINK, into, style));
+        checks.add(tip(key, contacts));
         key.sheetEdge()
                 .ifPresent(t ->
                         checks.add(JointChecks.screwInSheetEdge(of, key.screw().gauge(), t, style)));
@@ -102,6 +132,29 @@ final class JointChecking {
                 .ifPresent(apart -> checks.add(JointChecks.seamSpacing(of, apart, style)));
         checks.add(JointChecks.countersink(of, WoodScrew.COUNTERSINK, key.through(), style));
         return checks;
+    }
+
+    /** Where tips come out, of those contacts alone; else of all. */
+    private Check tip(Case key, List<Contact> contacts) {
+        List<Contact> out = contacts.stream()
+                .filter(c -> tip(key, names(contacts), c.into()).verdict() == Check.Verdict.SHORT)
+                .toList();
+        List<Contact> told = out.isEmpty() ? contacts : out;
+        return tip(
+                key,
+                names(told),
+                told.stream().map(Contact::into).reduce(Length::min).orElseThrow());
+    }
+
+    private Check tip(Case key, String of, Length into) {
+        return JointChecks.screwTip(of, key.screw(), key.through(), WoodScrew.COUNTERSINK, into, style);
+    }
+
+    private static String names(List<Contact> contacts) {
+        return some(contacts.stream()
+                .map(c -> c.touch().through().part() + " to " + c.touch().into().part())
+                .distinct()
+                .toList());
     }
 
     private static Length apart(Contact contact) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
@@ -14,6 +15,7 @@ import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
@@ -36,6 +38,7 @@ import org.kerfleaf.sketch.Problem;
  * @param sizes the maker's sizes, in document order
  * @param parts what is cut, in the order of their letters (first use in the document)
  * @param placed every piece in its place, in the order of placing; the whole is square in one frame
+ * @param fastening where every fastener goes, and what is marked on the parts
  * @param sheets one layout for each sheet bought
  * @param boards one layout for each board or moulding bought
  * @param bounds how few would do, for each stock
@@ -62,6 +65,7 @@ public record Plan(
         List<PlannedSize> sizes,
         List<PlannedPart> parts,
         List<PlacedPart> placed,
+        Fastening fastening,
         List<SheetLayout> sheets,
         List<BoardLayout> boards,
         List<StockBound> bounds,
@@ -101,6 +105,7 @@ public record Plan(
                 sizes,
                 parts,
                 placed,
+                fastening,
                 sheets,
                 boards,
                 bounds,
@@ -119,6 +124,21 @@ public record Plan(
                 List.copyOf(all));
     }
 
+    /** The fasteners of every contact, each in its place in the build, in the order of the joints. */
+    public List<Fastened> fastened() {
+        return fastening.joints();
+    }
+
+    /** The fasteners that a step drives, contact by contact. */
+    public List<Fastened> fastened(int step) {
+        return fastened().stream().filter(f -> f.step() == step).toList();
+    }
+
+    /** What is marked on the parts before they are put together, in the order of their letters. */
+    public List<Marking> markings() {
+        return fastening.markings();
+    }
+
     /** What a step puts in place. */
     public List<PlacedPart> added(int step) {
         return placed.stream().filter(p -> p.step() == step).toList();
@@ -126,7 +146,14 @@ public record Plan(
 
     /** What is in sight in a step and was put in place before: the builds it works on, and what is mounted on them by then. */
     public List<PlacedPart> there(int step) {
-        Set<Integer> builds = added(step).stream().map(PlacedPart::build).collect(Collectors.toSet());
+        Set<String> bound = fastened(step).stream()
+                .flatMap(f -> Stream.concat(Stream.of(f.through()), f.into().stream()))
+                .map(Fastened.Bound::part)
+                .collect(Collectors.toSet());
+        Set<Integer> builds = placed.stream()
+                .filter(p -> p.step() == step || bound.contains(p.solid().part()))
+                .map(PlacedPart::build)
+                .collect(Collectors.toSet());
         boolean mounts = placed.stream().anyMatch(p -> p.mounted() > 0 && p.mounted() <= step);
         return placed.stream()
                 .filter(p -> p.step() < step)

@@ -18,6 +18,7 @@ record Planned(
         List<PlannedPart> parts,
         List<Chain> chains,
         List<PlannedJoint> joints,
+        List<DrivenContact> driven,
         List<SawSetting> settings,
         Stocking stocking,
         Siting siting) {

@@ -88,8 +88,9 @@ public final class Planner {
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
-        Planned planned =
-                new Planned(sketch, style, sizing, assembly, bodies, parts, chains, joints, settings, stocking, siting);
+        List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        Planned planned = new Planned(
+                sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting);
         return new Plan(
                 sketch.title(),
                 style,
@@ -99,6 +100,7 @@ public final class Planner {
                 sizes,
                 parts,
                 placed(assembly, bodies, parts),
+                fastening(driven, bodies, parts, hardware),
                 stocking.sheets(),
                 stocking.boards(),
                 stocking.bounds(),
@@ -115,6 +117,27 @@ public final class Planner {
                 chains,
                 weight(parts),
                 problems.all());
+    }
+
+    private Fastening fastening(List<DrivenContact> driven, Bodies bodies, List<PlannedPart> parts, Hardware hardware) {
+        PieceNames names = new PieceNames(bodies);
+        List<Fastened> fastened = driven.stream()
+                .map(contact -> new Fastened(
+                        contact.joint().said().origin().step(),
+                        contact.joint().words(),
+                        hardware.words(contact.driver().said(), contact.joint()),
+                        bound(names, contact.driver().through()),
+                        contact.driver().into().stream()
+                                .map(piece -> bound(names, piece))
+                                .toList(),
+                        contact.moved(),
+                        contact.fasteners()))
+                .toList();
+        return new Fastening(fastened, new Markings(bodies, parts, names, style).of(driven));
+    }
+
+    private static Fastened.Bound bound(PieceNames names, Piece piece) {
+        return new Fastened.Bound(piece.part(), names.number(piece));
     }
 
     private List<PlacedPart> placed(Assembly assembly, Bodies bodies, List<PlannedPart> parts) {

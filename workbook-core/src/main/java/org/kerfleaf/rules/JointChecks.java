@@ -2,6 +2,7 @@ package org.kerfleaf.rules;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.joint.EdgeDistance;
 import org.kerfleaf.joint.ScrewLengths;
 import org.kerfleaf.joint.WoodScrew;
@@ -19,6 +20,8 @@ public final class JointChecks {
     private static final Length TIP_MILLIMETRES = Length.ofMillimetres(1.5);
     private static final Length SEAM_INCHES = Length.ofInches(6);
     private static final Length SEAM_MILLIMETRES = Length.ofMillimetres(150);
+
+    private static final Length BETWEEN_MILLIMETRES = Length.ofMillimetres(6);
 
     private JointChecks() {}
 
@@ -165,6 +168,31 @@ public final class JointChecks {
                 pilotHelps
                         ? "With a pilot hole it holds."
                         : "Move it to %s from the end, or take a thinner screw.".formatted(Say.fine(wanted, style)));
+    }
+
+    /**
+     * Check 16: where fasteners come from two directions into one piece, the middles of their shanks stay both radii and 1/4 in
+     * (6 mm) apart.
+     *
+     * @param moved how many rows went out of the way for it
+     */
+    public static Check fastenersMeet(
+            String of, DrivenFastener one, DrivenFastener other, int moved, MeasureStyle style) {
+        Held held = new Held("Screws meet", of, DrivenFastener.BETWEEN_SOURCE, style);
+        Length between = one.between(other);
+        String rows = moved == 0
+                ? "No row had to move for it."
+                : moved == 1
+                        ? "1 row moved along its contact for it."
+                        : moved + " rows moved along their contacts for it.";
+        boolean known = one.diameter().isPresent() && other.diameter().isPresent();
+        String thickness = known ? "" : " How thick one of them is, is not known; it counts as a line.";
+        return held.atLeast(
+                "Driven from two directions, the two that come nearest are %s apart, middle to middle. %s%s"
+                        .formatted(Say.fine(between, style), rows, thickness),
+                between,
+                one.radii(other).plus(Say.rule(style, DrivenFastener.BETWEEN, BETWEEN_MILLIMETRES)),
+                "Move one of the joints, or take shorter fasteners.");
     }
 
     /** Check 17: fasteners on a sealed seam stand no more than 6 in (150 mm) apart. */

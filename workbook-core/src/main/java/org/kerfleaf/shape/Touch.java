@@ -1,5 +1,6 @@
 package org.kerfleaf.shape;
 
+import java.util.Optional;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.locationtech.jts.geom.Polygon;
@@ -28,5 +29,15 @@ public record Touch(
         Length worstGap) {
     public Area area() {
         return Area.ofSquareMillimetres(polygon.getArea());
+    }
+
+    /** A place of the contact in the build. @param u along, v across, in millimetres from the frame's origin */
+    public Vector at(double u, double v) {
+        return frame.toWorld(new Vector(u, v, 0));
+    }
+
+    /** The part of this contact that lies in line with another, square to both: what one bolt can go through; empty if there is none. */
+    public Optional<Touch> inLineWith(Touch other) {
+        return TouchSearch.inLine(this, other);
     }
 }

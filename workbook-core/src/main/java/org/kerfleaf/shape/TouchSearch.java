@@ -1,6 +1,7 @@
 package org.kerfleaf.shape;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
@@ -62,11 +63,31 @@ final class TouchSearch {
             Vector point = of.frame().toWorld(new Vector(corner.x, corner.y, 0));
             worst = Math.max(worst, Math.abs(on.inFront(point)));
         }
-        if (worst > NARROW) {
+        return worst > NARROW ? Optional.empty() : touch(a, b, of, on, shared, of.frame(), worst);
+    }
+
+    /** The largest piece that both contacts share when one looks along their normal. */
+    static Optional<Touch> inLine(Touch one, Touch other) {
+        if (one.frame().w().cross(other.frame().w()).length() > OPPOSITE) {
             return Optional.empty();
         }
-        Pose frame = rectangle(shared, of.frame());
-        Polygon polygon = Flat.seenFrom(shared, of.frame(), frame);
+        Polygon seen = Flat.seenFrom(other.polygon(), other.frame(), one.frame());
+        return Flat.shared(one.polygon(), seen).stream()
+                .max(Comparator.comparingDouble(Polygon::getArea))
+                .flatMap(shared -> touch(
+                        one.a(),
+                        one.b(),
+                        one.faceOfA(),
+                        one.faceOfB(),
+                        shared,
+                        one.frame(),
+                        one.worstGap().inMillimetres()));
+    }
+
+    private static Optional<Touch> touch(
+            PlacedSolid a, PlacedSolid b, Face of, Face on, Polygon shared, Pose plane, double worst) {
+        Pose frame = rectangle(shared, plane);
+        Polygon polygon = Flat.seenFrom(shared, plane, frame);
         double along = polygon.getEnvelopeInternal().getMaxX();
         double across = polygon.getEnvelopeInternal().getMaxY();
         if (across < NARROW) {

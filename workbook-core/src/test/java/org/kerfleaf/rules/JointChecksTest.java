@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.shape.Vector;
 import org.kerfleaf.sketch.Metal;
 
 class JointChecksTest {
@@ -176,5 +178,35 @@ class JointChecksTest {
 
     private static Check reach(WoodScrew screw, Optional<Length> into) {
         return JointChecks.screwReach("Back to Floor", "side", screw, SHEET, WoodScrew.COUNTERSINK, into, INCHES);
+    }
+
+    /** Two No. 6 that cross: 0.138 and 1/4 in wanted, 0.388. */
+    @Test
+    void fastenersMeet_atBothSidesOfTheLine() {
+        assertThat(meet(0.389).verdict()).isEqualTo(Verdict.HOLDS);
+        Check near = meet(0.387);
+        assertThat(near.verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(near.name()).isEqualTo("Screws meet: Back to Floor, Side to Floor");
+        assertThat(near.result()).contains("25/64 in apart, middle to middle. 2 rows moved");
+        assertThat(near.advice()).isNotEmpty();
+        // In millimetres the trade says 6 mm: 9.505 mm wanted.
+        assertThat(JointChecks.fastenersMeet("", crossing(0), crossing(9.6 / 25.4), 0, MeasureStyle.MILLIMETRES)
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    private static Check meet(double inches) {
+        return JointChecks.fastenersMeet("Back to Floor, Side to Floor", crossing(0), crossing(inches), 2, INCHES);
+    }
+
+    /** Along x at the floor, along y above it. */
+    private static DrivenFastener crossing(double inches) {
+        Vector way = inches == 0 ? Vector.X : Vector.Y;
+        Vector middle = new Vector(0, 0, inches * 25.4);
+        return new DrivenFastener(
+                DrivenFastener.Kind.SCREW,
+                middle.minus(way.times(20)),
+                middle.plus(way.times(20)),
+                Optional.of(SIX.diameter()));
     }
 }

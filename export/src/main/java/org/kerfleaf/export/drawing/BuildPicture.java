@@ -3,11 +3,13 @@ package org.kerfleaf.export.drawing;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Vector;
 
@@ -34,6 +36,7 @@ public final class BuildPicture implements Drawing {
     private final List<ViewFace> fills;
     private final List<DrawnLine> lines;
     private final List<Body> bodies;
+    private final List<Heads.Head> heads;
     private final List<DrawnLine> chains;
     private final List<double[]> ends;
     private final List<LetterPlaces.Place> letters;
@@ -63,13 +66,20 @@ public final class BuildPicture implements Drawing {
         double top = (paperHigh - high / scale.times()) / 2;
         paper = new OnPaper(
                 scale.times(), left - projection.minX() / scale.times(), top + projection.maxY() / scale.times());
+        heads = Heads.seen(scene.driven(), projection, view, paper);
         letters = lettered ? placed(paperWide, paperHigh) : List.of();
         box = used(Ink.box(left, top, wide / scale.times(), high / scale.times()));
     }
 
     /** The pieces where they are drawn, at the largest standard scale at which picture and letters fit. */
     public static BuildPicture of(List<Shown> shown, View view, double maxWidth, double maxHeight) {
-        Scene scene = Scene.of(shown);
+        return of(shown, List.of(), view, maxWidth, maxHeight);
+    }
+
+    /** The same with the heads of fasteners that are driven into the pieces where they are. */
+    public static BuildPicture of(
+            List<Shown> shown, List<DrivenFastener> driven, View view, double maxWidth, double maxHeight) {
+        Scene scene = Scene.of(shown).driving(driven);
         return new BuildPicture(scene, view, maxWidth, maxHeight, Scale::fitting, margin(scene));
     }
 
@@ -111,9 +121,9 @@ public final class BuildPicture implements Drawing {
     }
 
     private List<LetterPlaces.Place> placed(double paperWide, double paperHigh) {
-        FaceMask mask = new FaceMask(fills, paper, paperWide, paperHigh);
-        String[] of = new String[fills.size() + 1];
-        of[0] = "";
+        FaceMask mask = new FaceMask(fills, heads.stream().map(Heads.Head::line).toList(), paper, paperWide, paperHigh);
+        String[] of = new String[fills.size() + 2];
+        Arrays.fill(of, "");
         for (int i = 0; i < fills.size(); i++) {
             of[i + 1] = bodies.get(fills.get(i).body()).letter();
         }
@@ -126,6 +136,9 @@ public final class BuildPicture implements Drawing {
                 picture.getY() - LINE_MARGIN,
                 picture.getWidth() + 2 * LINE_MARGIN,
                 picture.getHeight() + 2 * LINE_MARGIN);
+        for (Heads.Head head : heads) {
+            used.add(Ink.box(head.endX() - LINE_MARGIN, head.endY() - LINE_MARGIN, 2 * LINE_MARGIN, 2 * LINE_MARGIN));
+        }
         for (LetterPlaces.Place place : letters) {
             used.add(Ink.box(place.x() - Signs.LETTER / 2, place.y() - Signs.LETTER / 2, Signs.LETTER, Signs.LETTER));
         }
@@ -157,6 +170,14 @@ public final class BuildPicture implements Drawing {
         return new LinkedHashSet<>(missing);
     }
 
+    /** The heads that are seen, in millimetres from the upper left corner of the picture. */
+    List<Heads.Head> heads() {
+        return heads.stream()
+                .map(h -> new Heads.Head(
+                        h.x() - box.getX(), h.y() - box.getY(), h.endX() - box.getX(), h.endY() - box.getY()))
+                .toList();
+    }
+
     /** Where letters stand and point, in millimetres from the upper left corner of the picture. */
     List<LetterPlaces.Place> letters() {
         List<LetterPlaces.Place> moved = new ArrayList<>();
@@ -174,6 +195,7 @@ public final class BuildPicture implements Drawing {
             chains.forEach(line -> ink.dashed(Ink.open(line.on(paper)), Ink.FINE, 5f, 0.9f, 0.3f, 0.9f));
             lines.stream().filter(l -> l.state() != Shown.State.NEW).forEach(l -> stroke(ink, l));
             lines.stream().filter(l -> l.state() == Shown.State.NEW).forEach(l -> stroke(ink, l));
+            heads.forEach(head -> Heads.paint(ink, head));
             letters.forEach(place -> leader(ink, place));
             letters.forEach(place -> Signs.letter(ink, place.letter(), place.x(), place.y()));
         });

@@ -16,15 +16,39 @@ final class FaceMask {
     private final int[] ids;
     private final float[] rim;
 
-    /** Painted with faces in their order; a face's number is its place there plus one, white paper is 0. */
-    FaceMask(List<ViewFace> inOrder, OnPaper paper, double paperWide, double paperHigh) {
+    /** Half as wide as a line that stands for heads and their centre lines, in millimetres. */
+    private static final double STROKE = 0.9;
+
+    /**
+     * Painted with faces in their order, then with lines; a face's number is its place there plus one, that of all lines comes after
+     * the last face's, white paper is 0.
+     *
+     * @param strokes x, y, x, y on paper
+     */
+    FaceMask(List<ViewFace> inOrder, List<double[]> strokes, OnPaper paper, double paperWide, double paperHigh) {
         wide = (int) Math.ceil(paperWide * PER_MM);
         high = (int) Math.ceil(paperHigh * PER_MM);
         ids = new int[wide * high];
         for (int i = 0; i < inOrder.size(); i++) {
             paint(inOrder.get(i), i + 1, paper);
         }
+        strokes.forEach(stroke -> paint(stroke, inOrder.size() + 1));
         rim = rim();
+    }
+
+    private void paint(double[] stroke, int id) {
+        double length = StrictMath.hypot(stroke[2] - stroke[0], stroke[3] - stroke[1]);
+        int steps = 1 + (int) Math.ceil(length * PER_MM);
+        for (int i = 0; i <= steps; i++) {
+            double x = stroke[0] + (stroke[2] - stroke[0]) * i / steps;
+            double y = stroke[1] + (stroke[3] - stroke[1]) * i / steps;
+            for (double up = -STROKE; up <= STROKE; up += 1 / PER_MM) {
+                int row = (int) Math.floor((y + up) * PER_MM);
+                if (row >= 0 && row < high) {
+                    fill(row, x - STROKE, x + STROKE, id);
+                }
+            }
+        }
     }
 
     int size() {

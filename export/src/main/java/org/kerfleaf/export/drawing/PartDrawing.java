@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import org.kerfleaf.joint.GuideLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.shape.Bounds;
 import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.OutlineEdge;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Pocket;
-import org.kerfleaf.shape.Pose;
 import org.kerfleaf.shape.Vector;
 
 /**
@@ -22,6 +23,10 @@ public final class PartDrawing implements Drawing {
     private static final double TITLE_ROOM = 7;
     private static final double WORDS_LINE = 4;
     private static final double MARGIN = 0.5;
+
+    /** Words are set as wide as the drawing, but no narrower than this. */
+    private static final double WORDS = 84;
+
     private static final double PILOT = 0.8;
     private static final double CROSS = 1.6;
 
@@ -34,6 +39,8 @@ public final class PartDrawing implements Drawing {
     private final List<DrawnLine> lines;
     private final RunningDimensions below;
     private final RunningDimensions beside;
+    private final OnPaper paper;
+    private final GuideWords guides;
     private final List<Line> words;
     private final double left;
     private final double wide;
@@ -43,18 +50,29 @@ public final class PartDrawing implements Drawing {
         this.marking = marking;
         this.lines = lines;
         this.scale = scale;
-        bounds = marking.solid().outline().bounds();
+        bounds = marking.outline().bounds();
         wide = bounds.sizes().x() / scale.times();
         high = bounds.sizes().y() / scale.times();
         below = new RunningDimensions(stations(Vector::x), scale, lettering);
         beside = new RunningDimensions(stations(Vector::y), scale, lettering);
         left = MARGIN + Math.max(beside.depth(), 1);
-        words = PartWords.of(marking, lettering).wrap(maxWidth - 2 * MARGIN);
+        paper = new OnPaper(
+                scale.times(),
+                left - bounds.low().x() / scale.times(),
+                originY() + bounds.low().y() / scale.times());
+        guides = new GuideWords(marking, paper);
+        words = PartWords.of(marking, guides.unsaid(), lettering)
+                .wrap(Math.min(maxWidth, Math.max(drawn(), WORDS)) - 2 * MARGIN);
+    }
+
+    /** How far the part and its dimensions reach to the right. */
+    private double drawn() {
+        return left + Math.max(wide + 1, below.end());
     }
 
     /** The part's marking drawing, at the largest standard scale at which it fits with its dimensions and words. */
     public static PartDrawing of(Marking marking, Lettering lettering, double maxWidth, double maxHeight) {
-        Body body = Body.of(Shown.plain(new PlacedSolid(marking.title(), 1, marking.solid(), Pose.HOME), ""));
+        Body body = Body.of(Shown.plain(new PlacedSolid(marking.title(), 1, marking.solid(), marking.lying()), ""));
         List<DrawnLine> lines = HiddenLines.of(new Projection(List.of(body), View.TOP));
         PartDrawing drawing = null;
         for (Scale scale : Scale.standard()) {
@@ -70,7 +88,7 @@ public final class PartDrawing implements Drawing {
     private List<Double> stations(ToDoubleFunction<Vector> along) {
         TreeSet<Double> places = new TreeSet<>();
         double low = along.applyAsDouble(bounds.low());
-        Outline outline = marking.solid().outline();
+        Outline outline = marking.outline();
         places.add(along.applyAsDouble(bounds.high()) - low);
         for (OutlineEdge edge : outline.edges()) {
             if (!edge.isArc()) {
@@ -86,10 +104,12 @@ public final class PartDrawing implements Drawing {
             at.forEach(p -> places.add(along.applyAsDouble(p) - low));
         }
         for (Pocket pocket : marking.solid().pockets()) {
-            places.add(along.applyAsDouble(pocket.shape().bounds().low()) - low);
-            places.add(along.applyAsDouble(pocket.shape().bounds().high()) - low);
+            for (Vector corner : List.of(
+                    pocket.shape().bounds().low(), pocket.shape().bounds().high())) {
+                places.add(along.applyAsDouble(marking.lying().toWorld(corner)) - low);
+            }
         }
-        marking.pilots().forEach(p -> places.add(along.applyAsDouble(p) - low));
+        marking.holes().forEach(p -> places.add(along.applyAsDouble(p) - low));
         for (GuideLine guide : marking.guides()) {
             double from = along.applyAsDouble(guide.from());
             // A line along the other edge is where it is; of a sloping one both ends are needed.
@@ -127,7 +147,7 @@ public final class PartDrawing implements Drawing {
     public double width() {
         double text = words.stream().mapToDouble(Line::width).max().orElse(0);
         double title = Rich.of(marking.title(), TITLE).width();
-        return Math.max(left + Math.max(wide + 1, below.end()), MARGIN + Math.max(text, title)) + MARGIN;
+        return Math.max(drawn(), MARGIN + Math.max(text, title)) + MARGIN;
     }
 
     /** On paper, in millimetres. */
@@ -164,39 +184,25 @@ public final class PartDrawing implements Drawing {
     }
 
     private void part(Ink ink) {
-        double times = scale.times();
-        OnPaper paper = new OnPaper(
-                times, left - bounds.low().x() / times, originY() + bounds.low().y() / times);
-        Path2D waste = Waste.hatch(marking.solid().outline(), paper);
+        Path2D waste = Waste.hatch(marking.outline(), paper);
         if (waste.getCurrentPoint() != null) {
             ink.stroke(waste, Ink.BLACK, Ink.FINE);
             ink.stroke(Ink.box(left, originY() - high, wide, high), Ink.BLACK, Ink.FINE);
         }
-        HiddenDashes.worthDrawing(lines, times).forEach(line -> HiddenDashes.paint(ink, line, paper));
-        openings(ink, paper);
+        HiddenDashes.worthDrawing(lines, scale.times()).forEach(line -> HiddenDashes.paint(ink, line, paper));
+        openings(ink);
         lines.stream()
                 .filter(line -> !line.hidden())
                 .forEach(line -> ink.strokeRound(Ink.open(line.on(paper)), Ink.BLACK, Ink.WIDE));
-        marking.guides().forEach(guide -> GuideWords.paint(ink, guide, middles(), paper));
-        marking.pilots().forEach(p -> pilot(ink, paper.x(p.x()), paper.y(p.y())));
+        guides.paint(ink);
+        marking.holes().forEach(p -> pilot(ink, paper.x(p.x()), paper.y(p.y())));
         below.paintBelow(ink, left, originY());
         beside.paintBeside(ink, left, originY());
     }
 
-    /** What the words at a guide line must not run through. */
-    private List<Vector> middles() {
-        List<Vector> middles = new ArrayList<>(marking.pilots());
-        Outline outline = marking.solid().outline();
-        outline.openings().stream()
-                .map(outline::opening)
-                .filter(PartWords::isHole)
-                .forEach(hole -> middles.add(hole.bounds().middle()));
-        return middles;
-    }
-
     /** A cross through the middle of a hole; the joiner's X in what is cut out. */
-    private void openings(Ink ink, OnPaper paper) {
-        Outline outline = marking.solid().outline();
+    private void openings(Ink ink) {
+        Outline outline = marking.outline();
         for (String name : outline.openings()) {
             Bounds box = outline.opening(name).bounds();
             double x1 = paper.x(box.low().x());

@@ -1,19 +1,25 @@
 package org.kerfleaf.export.drawing;
 
+import java.util.List;
+import org.kerfleaf.joint.GuideLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.shape.Cut;
 import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.OutlineEdge;
 import org.kerfleaf.shape.Pocket;
+import org.kerfleaf.shape.Vector;
 
 /** What a part's marking drawing says below it: face, hand, holes, depths and bevels. */
 final class PartWords {
     private static final Style STYLE = Style.CAPTION;
+    private static final double SAME = 0.1;
 
     private PartWords() {}
 
-    static Rich of(Marking marking, Lettering lettering) {
+    /** @param unsaid guide lines that are not named in the drawing */
+    static Rich of(Marking marking, List<GuideLine> unsaid, Lettering lettering) {
         MeasureStyle measures = lettering.measures();
         Rich words = Rich.of(marking.faceUp(), STYLE);
         if (!marking.hand().isEmpty()) {
@@ -36,7 +42,16 @@ final class PartWords {
         for (Cut cut : marking.solid().cuts()) {
             words = words.plus(" " + cut.name() + " bevelled " + cut.tilt().in(measures) + " from square.", STYLE);
         }
-        return words;
+        for (GuideLine line : unsaid) {
+            boolean level = Math.abs(line.from().y() - line.to().y()) < SAME;
+            Vector low = marking.outline().bounds().low();
+            double at = level ? line.from().y() - low.y() : line.from().x() - low.x();
+            words = words.plus(level ? " Line " : " Upright line ", STYLE)
+                    .plusNearest(Length.ofMillimetres(at), measures, STYLE)
+                    .plus(level ? " up: " : " from the left: ", STYLE)
+                    .plus(line.words() + ".", STYLE);
+        }
+        return marking.drilling().isEmpty() ? words : words.plus(" " + marking.drilling(), STYLE);
     }
 
     /** Whether an opening is a full circle. */

@@ -3,6 +3,7 @@ package org.kerfleaf.export.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 
@@ -19,19 +20,19 @@ public final class Pictures {
                 : Optional.of(BuildPicture.filling(Scene.interrupted(shown), View.DIMETRIC, width, height));
     }
 
-    /** What a step adds, with its letters, to what is there; empty if it adds nothing. */
+    /** What a step adds, with its letters, to what is there, and the heads of what it drives; empty if it does neither. */
     public static Optional<BuildPicture> step(Plan plan, int step, double width, double height) {
         List<Shown> shown = new ArrayList<>();
         plan.there(step).forEach(p -> shown.add(shown(p, "", Shown.State.EARLIER)));
         plan.added(step).forEach(p -> shown.add(shown(p, p.letter(), Shown.State.NEW)));
-        return plan.added(step).isEmpty() ? Optional.empty() : picture(shown, width, height);
+        List<DrivenFastener> driven = plan.fastened(step).stream()
+                .flatMap(contact -> contact.driven().stream())
+                .toList();
+        boolean nothing = shown.isEmpty() || plan.added(step).isEmpty() && driven.isEmpty();
+        return nothing ? Optional.empty() : Optional.of(BuildPicture.of(shown, driven, View.DIMETRIC, width, height));
     }
 
     static Shown shown(PlacedPart part, String letter, Shown.State state) {
         return new Shown(part.solid(), letter, state, part.seeThrough(), Optional.empty());
-    }
-
-    private static Optional<BuildPicture> picture(List<Shown> shown, double width, double height) {
-        return shown.isEmpty() ? Optional.empty() : Optional.of(BuildPicture.of(shown, View.DIMETRIC, width, height));
     }
 }

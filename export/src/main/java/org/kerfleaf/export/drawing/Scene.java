@@ -2,6 +2,7 @@ package org.kerfleaf.export.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Vector;
 
@@ -12,8 +13,9 @@ import org.kerfleaf.shape.Vector;
  * @param broken where they are interrupted
  * @param cut the faces in the plane of a slice
  * @param chains from a piece's place to where it is drawn
+ * @param driven fasteners whose heads are shown
  */
-record Scene(List<Shown> shown, Broken broken, CutFaces cut, List<Chain> chains) {
+record Scene(List<Shown> shown, Broken broken, CutFaces cut, List<Chain> chains, List<DrivenFastener> driven) {
     /** A straight way in the build, in millimetres. */
     record Chain(Vector from, Vector to) {}
 
@@ -24,17 +26,18 @@ record Scene(List<Shown> shown, Broken broken, CutFaces cut, List<Chain> chains)
         }
         shown = List.copyOf(shown);
         chains = List.copyOf(chains);
+        driven = List.copyOf(driven);
     }
 
     /** The pieces whole and in their places. */
     static Scene of(List<Shown> shown) {
-        return new Scene(shown, Broken.NOWHERE, CutFaces.NONE, List.of());
+        return new Scene(shown, Broken.NOWHERE, CutFaces.NONE, List.of(), List.of());
     }
 
     /** The pieces in their places, interrupted where only long thin parts go on. */
     static Scene interrupted(List<Shown> shown) {
         Broken broken = Broken.of(solids(shown));
-        return new Scene(broken.shortened(shown), broken, CutFaces.NONE, List.of());
+        return new Scene(broken.shortened(shown), broken, CutFaces.NONE, List.of(), List.of());
     }
 
     /** What is left behind a plane square to the line of sight, interrupted like the whole. @param level of the plane, toward the eye */
@@ -45,7 +48,12 @@ record Scene(List<Shown> shown, Broken broken, CutFaces cut, List<Chain> chains)
             one.solid().behind(view.toEye(), level).ifPresent(rest -> behind.add(one.as(rest)));
         }
         List<Shown> drawn = broken.shortened(behind);
-        return new Scene(drawn, broken, CutFaces.of(drawn, view, level), List.of());
+        return new Scene(drawn, broken, CutFaces.of(drawn, view, level), List.of(), List.of());
+    }
+
+    /** The same with the heads of fasteners that are driven into the pieces where they are. */
+    Scene driving(List<DrivenFastener> fasteners) {
+        return new Scene(shown, broken, cut, chains, fasteners);
     }
 
     private static List<PlacedSolid> solids(List<Shown> shown) {

@@ -230,7 +230,7 @@ final class TakenApart {
                 chains.add(chain(i, broken, projection));
             }
         }
-        return new Scene(shown, broken, CutFaces.NONE, chains);
+        return new Scene(shown, broken, CutFaces.NONE, chains, List.of());
     }
 
     /** From the corner of a piece whose way back is seen best, nearest to what it comes off. */

@@ -18,6 +18,7 @@ import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.shape.Vector;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -75,6 +76,15 @@ final class Member {
 
     Member length(String name, Length length) {
         node.set(name, millimetres(length));
+        return this;
+    }
+
+    /** A point of the build as three numbers, x, y and z. */
+    Member point(String name, Vector point) {
+        ArrayNode list = node.putArray(name);
+        for (double at : new double[] {point.x(), point.y(), point.z()}) {
+            list.add(millimetres(Length.ofMillimetres(at)));
+        }
         return this;
     }
 

@@ -6,12 +6,13 @@ import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.site.SitePlan;
 
-/** The members about the work: settings, hardware, finish, cost, checks, steps, site, cautions. */
+/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, cautions. */
 final class WorkSections {
     private WorkSections() {}
 
@@ -25,6 +26,7 @@ final class WorkSections {
                                 .number("packOf", line.packOf())
                                 .figure("packs", line.packs(), Member::count)
                                 .texts("uses", line.uses()))
+                .list("fastened", plan.fastened(), WorkSections::fastened)
                 .list("finish", plan.finish(), WorkSections::finish);
         cost(plan.cost(), top.inside("cost"));
         top.list(
@@ -68,6 +70,24 @@ final class WorkSections {
                         (edge, of) ->
                                 edge.words("where", of.where()).figure("distance", of.distance(), Member::millimetres))
                 .words("notes", setting.notes());
+    }
+
+    private static void fastened(Member form, Fastened contact) {
+        form.number("step", contact.step())
+                .words("joint", contact.joint())
+                .words("fastener", contact.fastener())
+                .number("count", contact.driven().size());
+        bound(form.inside("through"), contact.through());
+        form.list("into", contact.into(), WorkSections::bound)
+                .length("moved", contact.moved())
+                .list(
+                        "driven",
+                        contact.driven(),
+                        (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
+    }
+
+    private static void bound(Member form, Fastened.Bound piece) {
+        form.words("part", piece.part()).number("piece", piece.piece());
     }
 
     private static void finish(Member form, FinishLine line) {

@@ -15,7 +15,7 @@
  * </ul>
  *
  * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
- * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code finish},
+ * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code finish},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
  * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
@@ -29,6 +29,11 @@
  * written, {@code {"topic", "subject", "aspect", "before", "after"}}. {@code aspect} is empty for the thing itself; {@code
  * before} is {@code null} for what appeared, {@code after} for what went; what is no measure and no count, money too, is in
  * words.
+ *
+ * <p>{@code fastened} has a member for every contact that fasteners are driven through: {@code step}, {@code joint},
+ * {@code fastener}, {@code count}, {@code through} and each of {@code into} as {@code part} and {@code piece} (from 1, in the
+ * order of placing), {@code moved} (how far the row went along the contact so that no two meet), and {@code driven}, each with
+ * {@code head} (on the face it is driven from) and {@code tip} as {@code [x, y, z]}: x to the right, y to the back, z up.
  *
  * <p>With reasons there is one more member, {@code reasons}: from the place of a figure in this document, written as a JSON
  * Pointer (RFC 6901, {@code /parts/0/length}), to {@code {"because", "given": [{"name", "value"}], "source"}}. The given

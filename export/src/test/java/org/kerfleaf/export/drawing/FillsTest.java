@@ -14,7 +14,7 @@ class FillsTest {
         double wide = (projection.maxX() - projection.minX()) / times;
         double high = (projection.maxY() - projection.minY()) / times;
         OnPaper paper = new OnPaper(times, -projection.minX() / times, projection.maxY() / times);
-        FaceMask mask = new FaceMask(order, paper, wide, high);
+        FaceMask mask = new FaceMask(order, List.of(), paper, wide, high);
         int compared = 0;
         for (int cell = 0; cell < mask.size(); cell += 7) {
             if (mask.face(cell) == 0 || mask.room(cell) < 0.8) {

@@ -8,8 +8,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.kerfleaf.joint.GuideLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Outline;
+import org.kerfleaf.shape.SheetSide;
+import org.kerfleaf.shape.Solid;
+import org.kerfleaf.shape.Vector;
 
 class PartDrawingTest {
     @ParameterizedTest
@@ -45,6 +50,52 @@ class PartDrawingTest {
                 .isLessThan(100);
         assertThat(image.getRGB((int) ((x + radius / 2) * 20), (int) ((y - radius / 2) * 20)) & 0xff)
                 .isGreaterThan(200);
+    }
+
+    /** With its outside up, what stands 5 in from the left of 20 in stands 15 in from it. */
+    @Test
+    void paint_outsideUp_showsHolesFromTheOtherEnd() {
+        Solid oneVent = Solid.of(
+                Outline.rectangle(Length.ofInches(20), Length.ofInches(10))
+                        .opening(
+                                "vent",
+                                Outline.circle(Length.ofInches(1)).moved(Length.ofInches(5), Length.ofInches(6))),
+                Length.ofInches(0.75));
+        for (SheetSide up : SheetSide.values()) {
+            Marking marking = new Marking("Plate", "A Plate", oneVent, up, List.of(), List.of(), "", "", "");
+            PartDrawing drawing = PartDrawing.of(marking, SampleBuild.WORDS, 180, 200);
+            String svg = SvgSheet.of(
+                    "Plate", drawing.width(), drawing.height(), SvgSheet.Letters.TEXT, ink -> drawing.paint(ink, 0, 0));
+            String from = up == SheetSide.INSIDE ? ">5<" : ">15<";
+            assertThat(svg).contains(from, ">6<").doesNotContain(up == SheetSide.INSIDE ? ">15<" : ">5<");
+            BufferedImage image =
+                    PngSheet.image(drawing.width(), drawing.height(), 20, ink -> drawing.paint(ink, 0, 0));
+            double times = drawing.scale().times();
+            double x = drawing.originX() + (up == SheetSide.INSIDE ? 5 : 15) * 25.4 / times;
+            double y = drawing.originY() - 6 * 25.4 / times;
+            assertThat(image.getRGB((int) (x * 20), (int) (y * 20)) & 0xff).isLessThan(160);
+        }
+    }
+
+    /** On a narrow part words find no room beside their line: then they stand below the drawing. */
+    @Test
+    void paint_lineWithoutRoomForItsWords_saysThemBelow() {
+        Solid strip = Solid.of(Outline.rectangle(Length.ofInches(60), Length.ofInches(0.75)), Length.ofInches(0.75));
+        Marking marking = new Marking(
+                "Strip",
+                "A Strip",
+                strip,
+                SheetSide.INSIDE,
+                List.of(new GuideLine(
+                        new Vector(0, 0.375 * 25.4, 0), new Vector(60 * 25.4, 0.375 * 25.4, 0), "middle of Leg")),
+                List.of(),
+                "",
+                "",
+                "");
+        PartDrawing drawing = PartDrawing.of(marking, SampleBuild.WORDS, 180, 200);
+        String svg = SvgSheet.of(
+                "Strip", drawing.width(), drawing.height(), SvgSheet.Letters.TEXT, ink -> drawing.paint(ink, 0, 0));
+        assertThat(svg).contains("in up: middle of Leg");
     }
 
     @Test

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.kerfleaf.joint.GuideLine;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.CabinetSolids;
 import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Solid;
 import org.kerfleaf.shape.Vector;
 
@@ -72,17 +75,28 @@ final class SampleBuild {
             }
         });
         return new Marking(
-                solid("Back"), "C Back", guides, pilots, "INSIDE up.", "One piece; left and right are the same.");
+                "Back",
+                "C Back",
+                solid("Back"),
+                SheetSide.INSIDE,
+                guides,
+                pilots,
+                "INSIDE up.",
+                "One piece; left and right are the same.",
+                "");
     }
 
     static Marking marking(String part) {
         return new Marking(
-                solid(part),
+                part,
                 letter(part) + " " + part,
+                solid(part),
+                SheetSide.INSIDE,
                 List.of(),
                 List.of(),
                 "INSIDE up.",
-                "A pair: the second is its mirror image.");
+                "A pair: the second is its mirror image.",
+                "");
     }
 
     private static Solid solid(String part) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.kerfleaf.joint.Marking;
 
 /** Writes sample pictures to {@code target/pictures}, to be looked at. */
 class SamplePicturesTest {

@@ -12,10 +12,14 @@ import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetPlacement;
 import org.kerfleaf.export.spreadsheet.PlanFixture;
+import org.kerfleaf.joint.DrivenFastener;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
+import org.kerfleaf.shape.Vector;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -48,6 +52,7 @@ class PlanFormTest {
                         "bounds",
                         "sawSettings",
                         "hardware",
+                        "fastened",
                         "finish",
                         "cost",
                         "checks",
@@ -159,6 +164,35 @@ class PlanFormTest {
         assertThat(checks.get(2).get("verdict").asString()).isEqualTo("not known");
         assertThat(checks.get(2).get("level").isNull()).isTrue();
         same(checks.get(1).get("level"), new BigDecimal("-0.016"));
+    }
+
+    @Test
+    void json_fastened_hasEveryFastenerInItsPlace() {
+        DrivenFastener screw = new DrivenFastener(
+                DrivenFastener.Kind.SCREW,
+                new Vector(12.7, -18.25625, 0.1 + 0.2),
+                new Vector(12.7, 24.60625, 0.3),
+                Optional.empty());
+        Fastened contact = new Fastened(
+                2,
+                "Back to Floor",
+                "wood screw No. 6 x 1 5/8 in",
+                new Fastened.Bound("Back", 1),
+                List.of(new Fastened.Bound("Floor", 2)),
+                Length.ofSixtyFourths(29),
+                List.of(screw));
+        JsonNode form = read(PlanFixture.fastened(contact)).get("fastened").get(0);
+        assertThat(form.propertyNames())
+                .containsExactly("step", "joint", "fastener", "count", "through", "into", "moved", "driven");
+        assertThat(form.get("count").asInt()).isEqualTo(1);
+        assertThat(form.get("through").get("part").asString()).isEqualTo("Back");
+        assertThat(form.get("into").get(0).get("piece").asInt()).isEqualTo(2);
+        same(form.get("moved"), new BigDecimal("11.509375"));
+        JsonNode head = form.get("driven").get(0).get("head");
+        same(head.get(1), new BigDecimal("-18.25625"));
+        // To the nanometre: what doubles add beyond it is no figure.
+        same(head.get(2), new BigDecimal("0.3"));
+        same(form.get("driven").get(0).get("tip").get(1), new BigDecimal("24.60625"));
     }
 
     @Test

@@ -42,6 +42,8 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Change;
+import org.kerfleaf.plan.Fastened;
+import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
@@ -120,6 +122,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 plan.placed(),
+                plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
                 plan.bounds(),
@@ -150,6 +153,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 List.of(),
+                Fastening.NONE,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -179,6 +183,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 List.copyOf(placed),
+                plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
                 plan.bounds(),
@@ -197,7 +202,16 @@ public final class PlanFixture {
                 plan.problems());
     }
 
+    /** With one contact whose fasteners have their places. */
+    public static Plan fastened(Fastened contact) {
+        return plan(MeasureStyle.INCHES, List.of(), new Fastening(List.of(contact), List.of()));
+    }
+
     private static Plan plan(MeasureStyle style, List<Problem> problems) {
+        return plan(style, problems, Fastening.NONE);
+    }
+
+    private static Plan plan(MeasureStyle style, List<Problem> problems, Fastening fastening) {
         return new Plan(
                 "A potting tray & its shelf",
                 style,
@@ -209,6 +223,7 @@ public final class PlanFixture {
                         new PlannedSize("Back slope", Angle.ofDegrees(14.5), Optional.empty(), Optional.empty())),
                 parts(),
                 List.of(),
+                fastening,
                 List.of(sheet()),
                 boards(),
                 List.of(

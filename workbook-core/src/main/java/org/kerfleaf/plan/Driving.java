@@ -1,0 +1,135 @@
+package org.kerfleaf.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.kerfleaf.joint.FastenerLine;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.shape.Touch;
+import org.kerfleaf.sketch.Bolt;
+
+/**
+ * Gives every fastener its place: along each contact, on wood, and out of the way of those driven before it from another
+ * direction.
+ */
+final class Driving {
+    private final Bodies bodies;
+    private final Problems problems;
+    private final List<DrivenContact> driven = new ArrayList<>();
+
+    Driving(List<PlannedJoint> joints, Bodies bodies, Problems problems) {
+        this.bodies = bodies;
+        this.problems = problems;
+        joints.stream().filter(j -> j.said().fastener().isPresent()).forEach(this::drive);
+    }
+
+    /** Every contact with its fasteners, in the order of the joints. */
+    List<DrivenContact> all() {
+        return List.copyOf(driven);
+    }
+
+    private void drive(PlannedJoint joint) {
+        List<Driver> drivers = drivers(joint);
+        List<Integer> shares = joint.said()
+                .times()
+                .map(many -> shares(many, drivers))
+                .orElseGet(() -> drivers.stream().map(d -> 0).toList());
+        for (int i = 0; i < drivers.size(); i++) {
+            Driver driver = drivers.get(i);
+            int share = shares.get(i);
+            List<FastenerRow> rows = joint.said().times().isEmpty()
+                    ? List.of(FastenerRow.every(
+                            driver.place(), joint.said().every().orElseThrow()))
+                    : share == 0 ? List.of() : FastenerRow.pattern(driver.place(), share, end(driver));
+            if (!rows.isEmpty()) {
+                drive(joint, driver, rows);
+            }
+        }
+    }
+
+    /** Where the number is said, the end distance of the trade is kept as well as that of the shank. */
+    private static Length end(Driver driver) {
+        return FastenerLine.END_DISTANCE.max(Length.ofMillimetres(driver.end()));
+    }
+
+    private void drive(PlannedJoint joint, Driver driver, List<FastenerRow> wanted) {
+        List<FastenerRow> rows = new ArrayList<>();
+        for (FastenerRow row : wanted) {
+            Optional<FastenerRow> onWood = row.onWood(driver);
+            if (onWood.isEmpty()) {
+                problems.add(
+                        joint.said().origin(),
+                        "%s and %s touch, but not all of %d fasteners find wood along their contact: openings or holes are in the way. Move one, or say fewer."
+                                .formatted(
+                                        driver.through().part(),
+                                        driver.into().get(0).part(),
+                                        row.along().size()));
+                return;
+            }
+            rows.add(onWood.get());
+        }
+        driven.add(new Stagger(driven).clear(contact(joint, driver, rows, Length.ZERO)));
+    }
+
+    static DrivenContact contact(PlannedJoint joint, Driver driver, List<FastenerRow> rows, Length moved) {
+        List<Driver.Driven> all = rows.stream()
+                .flatMap(row -> row.along().stream()
+                        .map(at -> driver.at(at, row.across()).orElseThrow()))
+                .toList();
+        return new DrivenContact(joint, driver, List.copyOf(rows), all, moved);
+    }
+
+    // ---- contacts -------------------------------------------------------------------------------------------------
+
+    private List<Driver> drivers(PlannedJoint joint) {
+        if (joint.said().fastener().orElseThrow() instanceof Bolt) {
+            return bolted(joint);
+        }
+        return joint.touches().stream()
+                .map(t -> new Driver(
+                        bodies, joint.said().fastener().orElseThrow(), t.place(), t.through(), List.of(t.into())))
+                .toList();
+    }
+
+    /** A bolt goes through every piece that lies in line: contacts of one stack are one. */
+    private List<Driver> bolted(PlannedJoint joint) {
+        List<Driver> drivers = new ArrayList<>();
+        List<PlannedJoint.Touch> left = new ArrayList<>(joint.touches());
+        while (!left.isEmpty()) {
+            PlannedJoint.Touch first = left.remove(0);
+            Touch place = first.place();
+            List<Piece> into = new ArrayList<>(List.of(first.into()));
+            for (PlannedJoint.Touch next : List.copyOf(left)) {
+                boolean hangsOn = into.contains(next.into())
+                        || into.contains(next.through())
+                        || next.through().equals(first.through());
+                Optional<Touch> both = hangsOn ? place.inLineWith(next.place()) : Optional.empty();
+                if (both.isPresent()) {
+                    place = both.get();
+                    into.add(into.contains(next.into()) ? next.through() : next.into());
+                    left.remove(next);
+                }
+            }
+            Touch found = place;
+            into.sort(Comparator.comparingDouble(
+                    p -> bodies.of(p).project(found.frame().w()).least()));
+            drivers.add(new Driver(
+                    bodies, joint.said().fastener().orElseThrow(), place, first.through(), List.copyOf(into)));
+        }
+        return drivers;
+    }
+
+    /** Equal shares; what is left over goes to the largest contacts. */
+    private static List<Integer> shares(int many, List<Driver> drivers) {
+        List<Integer> bySize = IntStream.range(0, drivers.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        i -> -drivers.get(i).place().area().squareMillimetres()))
+                .toList();
+        return IntStream.range(0, drivers.size())
+                .mapToObj(i -> many / drivers.size() + (bySize.indexOf(i) < many % drivers.size() ? 1 : 0))
+                .toList();
+    }
+}

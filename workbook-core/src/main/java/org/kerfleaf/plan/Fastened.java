@@ -1,0 +1,37 @@
+package org.kerfleaf.plan;
+
+import java.util.List;
+import org.kerfleaf.joint.DrivenFastener;
+import org.kerfleaf.measure.Length;
+
+/**
+ * The fasteners of one contact, each in its place in the build.
+ *
+ * @param step the build step that drives them, 0 above the first
+ * @param joint what is fastened to what: {@code Back to Floor}
+ * @param fastener what is driven, as on the hardware list
+ * @param through the piece it is driven through, from its outer face
+ * @param into what it holds in; for a bolt every further piece, in order
+ * @param moved how far the row went along the contact so that no two meet; zero if it stayed
+ * @param driven where each stands, in order along the contact; no problem said, as many as counted
+ */
+public record Fastened(
+        int step,
+        String joint,
+        String fastener,
+        Bound through,
+        List<Bound> into,
+        Length moved,
+        List<DrivenFastener> driven) {
+    /**
+     * A piece that a fastener binds.
+     *
+     * @param piece which of the part's pieces, from 1 in the order of placing
+     */
+    public record Bound(String part, int piece) {}
+
+    public Fastened {
+        into = List.copyOf(into);
+        driven = List.copyOf(driven);
+    }
+}

@@ -1,0 +1,20 @@
+package org.kerfleaf.plan;
+
+import java.util.List;
+import org.kerfleaf.joint.Marking;
+
+/**
+ * Where fasteners go, and what is marked on the parts for them.
+ *
+ * @param joints contact by contact, in the order of the joints
+ * @param markings one drawing for each different piece and face, in the order of the parts' letters
+ */
+public record Fastening(List<Fastened> joints, List<Marking> markings) {
+    /** Of a plan that fastens and marks nothing. */
+    public static final Fastening NONE = new Fastening(List.of(), List.of());
+
+    public Fastening {
+        joints = List.copyOf(joints);
+        markings = List.copyOf(markings);
+    }
+}
