@@ -72,6 +72,12 @@ class PottingBenchTest {
         assertThat(PLAN.hardware().get(0).uses()).contains("Top board to Joist: 32");
     }
 
+    @Test
+    void bolt_throughRailAndLeg_is6Inches() {
+        // 1 1/2 + 3 1/2 + washers 1/8 + nut 3/8 + two threads 1/8 = 5 5/8, sold at 6.
+        assertThat(PLAN.hardware()).anySatisfy(line -> assertThat(line.what()).startsWith("carriage bolt 3/8 × 6 in"));
+    }
+
     static Stream<Map<String, String>> variants() {
         return Built.variants(PLAN, 59).stream();
     }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.kerfleaf.joint.FastenerLine;
 import org.kerfleaf.measure.Length;
-import org.kerfleaf.shape.Touch;
 import org.kerfleaf.sketch.Bolt;
 
 /**
@@ -85,40 +84,19 @@ final class Driving {
 
     private List<Driver> drivers(PlannedJoint joint) {
         if (joint.said().fastener().orElseThrow() instanceof Bolt) {
-            return bolted(joint);
+            return InLine.of(joint.touches(), bodies).stream()
+                    .map(stack -> new Driver(
+                            bodies,
+                            joint.said().fastener().orElseThrow(),
+                            stack.place(),
+                            stack.through(),
+                            stack.into()))
+                    .toList();
         }
         return joint.touches().stream()
                 .map(t -> new Driver(
                         bodies, joint.said().fastener().orElseThrow(), t.place(), t.through(), List.of(t.into())))
                 .toList();
-    }
-
-    /** A bolt goes through every piece that lies in line: contacts of one stack are one. */
-    private List<Driver> bolted(PlannedJoint joint) {
-        List<Driver> drivers = new ArrayList<>();
-        List<PlannedJoint.Touch> left = new ArrayList<>(joint.touches());
-        while (!left.isEmpty()) {
-            PlannedJoint.Touch first = left.remove(0);
-            Touch place = first.place();
-            List<Piece> into = new ArrayList<>(List.of(first.into()));
-            for (PlannedJoint.Touch next : List.copyOf(left)) {
-                boolean hangsOn = into.contains(next.into())
-                        || into.contains(next.through())
-                        || next.through().equals(first.through());
-                Optional<Touch> both = hangsOn ? place.inLineWith(next.place()) : Optional.empty();
-                if (both.isPresent()) {
-                    place = both.get();
-                    into.add(into.contains(next.into()) ? next.through() : next.into());
-                    left.remove(next);
-                }
-            }
-            Touch found = place;
-            into.sort(Comparator.comparingDouble(
-                    p -> bodies.of(p).project(found.frame().w()).least()));
-            drivers.add(new Driver(
-                    bodies, joint.said().fastener().orElseThrow(), place, first.through(), List.copyOf(into)));
-        }
-        return drivers;
     }
 
     /** Equal shares; what is left over goes to the largest contacts. */

@@ -3,10 +3,9 @@ package org.kerfleaf.plan;
 import static org.kerfleaf.reason.Given.given;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.kerfleaf.joint.FastenerLine;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
@@ -15,7 +14,6 @@ import org.kerfleaf.reason.Reason;
 import org.kerfleaf.shape.Gap;
 import org.kerfleaf.shape.Touch;
 import org.kerfleaf.shape.Touching;
-import org.kerfleaf.shape.Vector;
 import org.kerfleaf.sketch.Joint;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.Placing;
@@ -123,18 +121,14 @@ final class Joining {
                 given("spacing", joint.every().orElseThrow()));
     }
 
-    /** What a bolt through the whole joint goes through: every piece once, along the first contact. */
+    /** What a bolt goes through, where it goes through most. */
     private List<Length> stack(List<PlannedJoint.Touch> touches) {
-        if (touches.isEmpty()) {
-            return List.of();
-        }
-        Vector through = touches.get(0).place().frame().w();
-        Set<Piece> pieces = new LinkedHashSet<>();
-        for (PlannedJoint.Touch touch : touches) {
-            pieces.add(touch.through());
-            pieces.add(touch.into());
-        }
-        return pieces.stream().map(p -> bodies.depth(p, through)).toList();
+        return InLine.of(touches, bodies).stream()
+                .map(line -> line.pieces().stream()
+                        .map(piece -> bodies.depth(piece, line.place().frame().w()))
+                        .toList())
+                .max(Comparator.comparing(depths -> depths.stream().reduce(Length.ZERO, Length::plus)))
+                .orElse(List.of());
     }
 
     private Unplannable apart(Joint joint, Origin from, Origin to) {
