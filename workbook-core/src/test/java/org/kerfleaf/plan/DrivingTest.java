@@ -241,6 +241,30 @@ class DrivingTest {
         assertThat(marking(plan, "Door").holes()).isEmpty();
     }
 
+    /** A low wall on a base, screwed down through its height: marked on its upper edge, in the middle of its thickness. */
+    @Test
+    void markings_drivenThroughAnEdge_lieOnThatEdge() {
+        Plan plan = Bench.plan(b -> {
+            var base = b.keep(panel("Base", b.ply()).wide("20 in").deep("12 in"));
+            var wall = b.keep(panel("Wall", b.ply()).wide("20 in").high("3 in"));
+            var baseIn = b.keep(place(base));
+            var wallIn = b.keep(place(wall).onTopOf(baseIn).centred());
+            b.keep(fasten(wallIn).to(baseIn).screwed(woodScrew(10, "3 1/2 in"), every("10 in")));
+        });
+        assertThat(plan.problems()).isEmpty();
+        assertThat(plan.markings()).singleElement().satisfies(m -> {
+            assertThat(m.title()).isEqualTo("B Wall");
+            assertThat(m.faceUp()).startsWith("Edge at the top up,");
+            assertThat(m.outline().wide()).isEqualTo(Length.parse("20 in"));
+            assertThat(m.outline().high()).isEqualTo(Length.parse("3/4 in"));
+            assertThat(m.holes().stream().map(h -> at(h.x() / IN, h.y() / IN)))
+                    .containsExactlyInAnyOrder(at(1.5, 0.375), at(10, 0.375), at(18.5, 0.375));
+            assertThat(m.guides())
+                    .singleElement()
+                    .satisfies(g -> assertThat(g.words()).isEqualTo("over Base"));
+        });
+    }
+
     // ---- numbers that are said ----------------------------------------------------------------------------------
 
     @Test

@@ -17,7 +17,7 @@ final class FaceMask {
     private final float[] rim;
 
     /** Half as wide as a line that stands for heads and their centre lines, in millimetres. */
-    private static final double STROKE = 0.9;
+    private static final double STROKE = 0.6;
 
     /**
      * Painted with faces in their order, then with lines; a face's number is its place there plus one, that of all lines comes after

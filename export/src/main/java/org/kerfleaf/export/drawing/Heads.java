@@ -13,7 +13,7 @@ final class Heads {
     static final double RADIUS = 0.85;
 
     /** How long a centre line is before the view shortens it, in millimetres of paper. */
-    private static final double OUT = 9;
+    private static final double OUT = 6.5;
 
     /** So far off its face a head is surely not in it, in millimetres of the build. */
     private static final double OFF = 0.1;
