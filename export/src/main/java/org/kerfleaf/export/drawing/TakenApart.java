@@ -21,8 +21,8 @@ final class TakenApart {
     /** The share of its silhouette that each piece shows at the least, where distances can bring that about. */
     static final double SHARE = 0.5;
 
-    /** Cells along the diagonal of the build: fine enough for a trim board. */
-    private static final int CELLS = 130;
+    /** Cells along the diagonal of the build: few for the long search, then enough for a trim board. */
+    private static final int[] CELLS = {90, 220};
 
     private static final double LEAST = 0.05;
     private static final double STEP = 0.04;
@@ -39,9 +39,9 @@ final class TakenApart {
     private final List<PlacedPart> placed;
     private final View view;
     private final double step;
-    private final double cell;
-    private final List<Silhouette> home = new ArrayList<>();
-    private final int[] sizes;
+    private double cell;
+    private List<Silhouette> home;
+    private int[] sizes;
     private final Map<String, Double> distances = new LinkedHashMap<>();
 
     /** How well all is seen, and how much paper that takes. */
@@ -60,16 +60,20 @@ final class TakenApart {
                 .orElseThrow()
                 .sizes()
                 .length();
-        cell = diagonal / CELLS;
         step = STEP * diagonal;
-        shown.forEach(one -> home.add(Silhouette.of(one.stream().map(Body::of).toList(), view, cell)));
-        sizes = home.stream().mapToInt(Silhouette::size).toArray();
         for (PlacedPart part : placed) {
             if (!part.wayOut().stays()) {
                 distances.put(group(part), LEAST * diagonal);
             }
         }
-        grow();
+        for (int cells : CELLS) {
+            cell = diagonal / cells;
+            home = shown.stream()
+                    .map(one -> Silhouette.of(one.stream().map(Body::of).toList(), view, cell))
+                    .toList();
+            sizes = home.stream().mapToInt(Silhouette::size).toArray();
+            grow();
+        }
         shrink();
     }
 
