@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.kerfleaf.plan.PlacedPart;
-import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Bounds;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Vector;
@@ -32,9 +31,6 @@ final class TakenApart {
 
     /** What one piece lacks that goes through another: more than any that is hidden. */
     private static final double THROUGH = 5;
-
-    /** Boxes that overlap by less only touch, in millimetres. */
-    private static final double TOUCH = 0.05;
 
     private final List<PlacedPart> placed;
     private final View view;
@@ -142,32 +138,10 @@ final class TakenApart {
             for (int j = i + 1; j < placed.size(); j++) {
                 Bounds a = placed.get(i).solid().bounds();
                 Bounds b = placed.get(j).solid().bounds();
-                count += meet(a, b, shifts.get(i).minus(shifts.get(j))) ? 1 : 0;
+                count += BoxSweep.meet(a, b, shifts.get(i).minus(shifts.get(j))) ? 1 : 0;
             }
         }
         return count;
-    }
-
-    /** Whether one box, moved straight by that, meets another that it is clear of at first. */
-    static boolean meet(Bounds moved, Bounds other, Vector by) {
-        double from = 0;
-        double to = 1;
-        boolean clear = false;
-        for (Axis axis : Axis.values()) {
-            double speed = Broken.of(axis, by);
-            double before = Broken.of(axis, other.low()) - Broken.of(axis, moved.high()) + TOUCH;
-            double after = Broken.of(axis, other.high()) - Broken.of(axis, moved.low()) - TOUCH;
-            clear |= before >= 0 || after <= 0;
-            if (Math.abs(speed) < 1e-9) {
-                if (before >= 0 || after <= 0) {
-                    return false;
-                }
-            } else {
-                from = Math.max(from, Math.min(before / speed, after / speed));
-                to = Math.min(to, Math.max(before / speed, after / speed));
-            }
-        }
-        return clear && to - from > 1e-9;
     }
 
     private void grow() {
