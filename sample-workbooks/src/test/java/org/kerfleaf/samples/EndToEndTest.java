@@ -58,6 +58,8 @@ class EndToEndTest {
             try (PDDocument pdf = Loader.loadPDF(booklet(sample, plan, paper))) {
                 String text = new PDFTextStripper().getText(pdf);
                 assertThat(text).contains("Before the first cut");
+                assertThat(text)
+                        .contains("Front, right side and top.", "Slice through the middle.", "The build, taken apart");
                 for (PlannedPart part : plan.parts()) {
                     assertThat(text).contains(part.name());
                 }

@@ -12,6 +12,7 @@ import org.kerfleaf.plan.Plan;
 public final class DrawingSheet {
     private static final double MARGIN = 4;
     private static final double FOOT = 9;
+    private static final double LEADING = 4.2;
     private static final double SYMBOL = 11;
     private static final Style TITLE = Style.LABEL_SEMI.at(9.5);
 
@@ -24,12 +25,26 @@ public final class DrawingSheet {
     private DrawingSheet(Plan plan, Drawings.Named named, double width, double height) {
         this.plan = plan;
         this.named = named;
-        drawing = named.within(width - 2 * MARGIN, height - 2 * MARGIN - FOOT);
-        String scale = named.isSized()
-                ? ", " + drawing.scale().words(plan.style().unit()) + ", sizes in " + unit(plan.style())
-                : "";
-        foot = Rich.of(named.title() + ". ", TITLE).plus(plan.title() + scale + ".", Style.CAPTION);
-        footWidth = Math.min(foot.width(), width - 2 * MARGIN - (isProjected() ? SYMBOL : 0));
+        double footRoom = width - 2 * MARGIN - (isProjected() ? SYMBOL : 0);
+        // The scale is known only once it is drawn: leave room for the longest words that a scale has.
+        int most = Scale.standard().stream()
+                .mapToInt(scale -> lines(foot(plan, named, scale), footRoom))
+                .max()
+                .orElse(1);
+        drawing = named.within(width - 2 * MARGIN, height - 2 * MARGIN - FOOT - (most - 1) * LEADING);
+        foot = foot(plan, named, drawing.scale());
+        footWidth = Math.min(foot.width(), footRoom);
+    }
+
+    private static Rich foot(Plan plan, Drawings.Named named, Scale scale) {
+        String more = named.isSized()
+                ? ", " + scale.words(plan.style().unit()) + ", sizes in " + unit(plan.style()) + "."
+                : ". " + named.says();
+        return Rich.of(named.title() + ". ", TITLE).plus(plan.title() + more, Style.CAPTION);
+    }
+
+    private static int lines(Rich words, double width) {
+        return words.wrap(width + 1e-6).size();
     }
 
     /** @param width @param height the room on paper, in millimetres */
@@ -46,7 +61,7 @@ public final class DrawingSheet {
     }
 
     private double footHigh() {
-        return FOOT + (foot.wrap(footWidth + 1e-6).size() - 1) * 4.2;
+        return FOOT + (lines(foot, footWidth) - 1) * LEADING;
     }
 
     public double width() {
@@ -62,7 +77,7 @@ public final class DrawingSheet {
         double y = MARGIN + drawing.height() + 6.5;
         for (Line line : foot.wrap(footWidth + 1e-6)) {
             ink.text(line, MARGIN, y);
-            y += 4.2;
+            y += LEADING;
         }
         if (isProjected()) {
             Signs.projection(ink, plan.style().unit(), width() - MARGIN - 9, MARGIN + drawing.height() + 3.5);

@@ -199,7 +199,7 @@ public final class Drawings {
         all.add(new Named(name, title, says, false, drawn));
     }
 
-    private Scene apart() {
+    private synchronized Scene apart() {
         if (apart == null) {
             Broken broken = Broken.of(placed.stream().map(PlacedPart::solid).toList());
             apart = TakenApart.of(placed, broken, View.DIMETRIC).scene(broken);

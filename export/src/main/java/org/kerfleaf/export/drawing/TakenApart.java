@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.kerfleaf.plan.PlacedPart;
-import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Bounds;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Vector;
@@ -21,8 +20,8 @@ final class TakenApart {
     /** The share of its silhouette that each piece shows at the least, where distances can bring that about. */
     static final double SHARE = 0.5;
 
-    /** Cells along the diagonal of the build: fine enough for a trim board. */
-    private static final int CELLS = 130;
+    /** Cells along the diagonal of the build: few for the long search, then enough for a trim board. */
+    private static final int[] CELLS = {90, 220};
 
     private static final double LEAST = 0.05;
     private static final double STEP = 0.04;
@@ -33,15 +32,12 @@ final class TakenApart {
     /** What one piece lacks that goes through another: more than any that is hidden. */
     private static final double THROUGH = 5;
 
-    /** Boxes that overlap by less only touch, in millimetres. */
-    private static final double TOUCH = 0.05;
-
     private final List<PlacedPart> placed;
     private final View view;
     private final double step;
-    private final double cell;
-    private final List<Silhouette> home = new ArrayList<>();
-    private final int[] sizes;
+    private double cell;
+    private List<Silhouette> home;
+    private int[] sizes;
     private final Map<String, Double> distances = new LinkedHashMap<>();
 
     /** How well all is seen, and how much paper that takes. */
@@ -60,16 +56,20 @@ final class TakenApart {
                 .orElseThrow()
                 .sizes()
                 .length();
-        cell = diagonal / CELLS;
         step = STEP * diagonal;
-        shown.forEach(one -> home.add(Silhouette.of(one.stream().map(Body::of).toList(), view, cell)));
-        sizes = home.stream().mapToInt(Silhouette::size).toArray();
         for (PlacedPart part : placed) {
             if (!part.wayOut().stays()) {
                 distances.put(group(part), LEAST * diagonal);
             }
         }
-        grow();
+        for (int cells : CELLS) {
+            cell = diagonal / cells;
+            home = shown.stream()
+                    .map(one -> Silhouette.of(one.stream().map(Body::of).toList(), view, cell))
+                    .toList();
+            sizes = home.stream().mapToInt(Silhouette::size).toArray();
+            grow();
+        }
         shrink();
     }
 
@@ -138,32 +138,10 @@ final class TakenApart {
             for (int j = i + 1; j < placed.size(); j++) {
                 Bounds a = placed.get(i).solid().bounds();
                 Bounds b = placed.get(j).solid().bounds();
-                count += meet(a, b, shifts.get(i).minus(shifts.get(j))) ? 1 : 0;
+                count += BoxSweep.meet(a, b, shifts.get(i).minus(shifts.get(j))) ? 1 : 0;
             }
         }
         return count;
-    }
-
-    /** Whether one box, moved straight by that, meets another that it is clear of at first. */
-    static boolean meet(Bounds moved, Bounds other, Vector by) {
-        double from = 0;
-        double to = 1;
-        boolean clear = false;
-        for (Axis axis : Axis.values()) {
-            double speed = Broken.of(axis, by);
-            double before = Broken.of(axis, other.low()) - Broken.of(axis, moved.high()) + TOUCH;
-            double after = Broken.of(axis, other.high()) - Broken.of(axis, moved.low()) - TOUCH;
-            clear |= before >= 0 || after <= 0;
-            if (Math.abs(speed) < 1e-9) {
-                if (before >= 0 || after <= 0) {
-                    return false;
-                }
-            } else {
-                from = Math.max(from, Math.min(before / speed, after / speed));
-                to = Math.min(to, Math.max(before / speed, after / speed));
-            }
-        }
-        return clear && to - from > 1e-9;
     }
 
     private void grow() {

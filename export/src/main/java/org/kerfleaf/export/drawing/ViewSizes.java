@@ -107,7 +107,9 @@ final class ViewSizes {
 
     private void own(Length size) {
         double mm = size.inMillimetres();
-        boolean known = sizes.stream().anyMatch(s -> Math.abs(s.size().inMillimetres() - mm) < SAME);
+        // A size of an opening is given where that looks, and nowhere else by chance.
+        boolean known = isOfOpening(mm)
+                || sizes.stream().anyMatch(s -> Math.abs(s.size().inMillimetres() - mm) < SAME);
         for (Axis axis : known ? List.<Axis>of() : axes()) {
             Optional<double[]> span = between(axis, mm).or(() -> ofOne(axis, mm));
             if (span.isPresent()) {
@@ -115,6 +117,15 @@ final class ViewSizes {
                 return;
             }
         }
+    }
+
+    private boolean isOfOpening(double size) {
+        return placed.stream()
+                .map(part -> part.solid().solid().outline())
+                .flatMap(outline ->
+                        outline.openings().stream().map(outline::opening).filter(opening -> !PartWords.isHole(opening)))
+                .map(opening -> opening.bounds().sizes())
+                .anyMatch(wide -> Math.abs(wide.x() - size) < SAME || Math.abs(wide.y() - size) < SAME);
     }
 
     /** Clear between two pieces of one part. */

@@ -24,10 +24,16 @@ import org.kerfleaf.export.SampleProse;
 import org.kerfleaf.export.SampleStress;
 import org.kerfleaf.export.booklet.PrintedPdf.Glyph;
 import org.kerfleaf.export.drawing.Style;
+import org.kerfleaf.export.spreadsheet.PlanFixture;
+import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.plan.WayOut;
 import org.kerfleaf.rules.Check;
+import org.kerfleaf.shape.CabinetSolids;
+import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.shape.Vector;
 
 class BookletTest {
     static Stream<Arguments> everyPlanOnEveryPaper() {
@@ -35,11 +41,30 @@ class BookletTest {
         for (Paper paper : Paper.values()) {
             all.add(Arguments.of("inches", SamplePlan.inches(), paper));
             all.add(Arguments.of("millimetres", SamplePlan.millimetres(), paper));
+            all.add(Arguments.of("built", PlanFixture.withPlaced(SamplePlan.inches(), pieces()), paper));
+            all.add(Arguments.of("built in mm", PlanFixture.withPlaced(SamplePlan.millimetres(), pieces()), paper));
             all.add(Arguments.of("many", SampleStress.many(), paper));
             all.add(Arguments.of("long", SampleStress.longNames(), paper));
             all.add(Arguments.of("nothing", SampleStress.nothing(), paper));
         }
         return all.stream();
+    }
+
+    /** A cabinet whose pieces come off its floor, each away from it. */
+    private static List<PlacedPart> pieces() {
+        List<PlacedPart> pieces = new ArrayList<>();
+        for (PlacedSolid solid : CabinetSolids.all()) {
+            Vector away = solid.bounds()
+                    .middle()
+                    .minus(CabinetSolids.all().get(0).bounds().middle());
+            Vector side = Math.abs(away.x()) > Math.abs(away.y())
+                    ? new Vector(Math.signum(away.x()), 0, 0)
+                    : new Vector(0, away.y() < 0 ? -1 : 1, 0);
+            WayOut way = pieces.isEmpty() ? WayOut.STAYS : new WayOut(side, 0);
+            String letter = Character.toString((char) ('A' + pieces.size()));
+            pieces.add(new PlacedPart(letter, 1, 0, 0, solid.part().equals("Pane"), way, solid));
+        }
+        return pieces;
     }
 
     private static byte[] booklet(Plan plan, Paper paper) {
@@ -110,6 +135,23 @@ class BookletTest {
                 // PDF numbers have two decimals, so a size may be off by 0.4 %.
                 double least = letter ? 7.5 : 0.64 * 7.5;
                 assertThat(glyph.points()).as("%s", glyph).isGreaterThan(least * 0.995);
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0} {2}")
+    @MethodSource("everyPlanOnEveryPaper")
+    void write_anyPlan_showsTheBuildIfPiecesArePlaced(String name, Plan plan, Paper paper) throws IOException {
+        try (PrintedPdf pdf = printed(plan, paper)) {
+            if (plan.placed().isEmpty()) {
+                assertThat(pdf.text()).doesNotContain("The build, taken apart");
+            } else {
+                assertThat(pdf.text())
+                        .contains(
+                                "The build",
+                                "Front, right side and top.",
+                                "Slice through the middle.",
+                                "The build, taken apart");
             }
         }
     }
