@@ -36,6 +36,7 @@ public final class BuildPicture implements Drawing {
     private final List<ViewFace> fills;
     private final List<DrawnLine> lines;
     private final List<Body> bodies;
+    private final List<DrawnLine> covered;
     private final List<Heads.Head> heads;
     private final List<DrawnLine> chains;
     private final List<double[]> ends;
@@ -66,6 +67,7 @@ public final class BuildPicture implements Drawing {
         double top = (paperHigh - high / scale.times()) / 2;
         paper = new OnPaper(
                 scale.times(), left - projection.minX() / scale.times(), top + projection.maxY() / scale.times());
+        covered = covered(projection);
         heads = Heads.seen(scene.driven(), projection, view, paper);
         letters = lettered ? placed(paperWide, paperHigh) : List.of();
         box = used(Ink.box(left, top, wide / scale.times(), high / scale.times()));
@@ -118,6 +120,18 @@ public final class BuildPicture implements Drawing {
                         Shown.State.PLAIN,
                         false))
                 .toList();
+    }
+
+    /** The outline of what is new, where all of it lies behind what was there: else the picture would show nothing new. */
+    private List<DrawnLine> covered(Projection projection) {
+        boolean isNew = bodies.stream().anyMatch(b -> b.state() == Shown.State.NEW);
+        if (!isNew || lines.stream().anyMatch(l -> l.state() == Shown.State.NEW)) {
+            return List.of();
+        }
+        List<DrawnLine> hidden = HiddenLines.of(projection).stream()
+                .filter(l -> l.hidden() && l.state() == Shown.State.NEW)
+                .toList();
+        return HiddenDashes.worthDrawing(hidden, scale.times());
     }
 
     private List<LetterPlaces.Place> placed(double paperWide, double paperHigh) {
@@ -193,6 +207,7 @@ public final class BuildPicture implements Drawing {
         ink.within(x - box.getX(), y - box.getY(), 1, () -> {
             fills.forEach(face -> fill(ink, face));
             chains.forEach(line -> ink.dashed(Ink.open(line.on(paper)), Ink.FINE, 5f, 0.9f, 0.3f, 0.9f));
+            covered.forEach(line -> HiddenDashes.paint(ink, line, paper));
             lines.stream().filter(l -> l.state() != Shown.State.NEW).forEach(l -> stroke(ink, l));
             lines.stream().filter(l -> l.state() == Shown.State.NEW).forEach(l -> stroke(ink, l));
             heads.forEach(head -> Heads.paint(ink, head));

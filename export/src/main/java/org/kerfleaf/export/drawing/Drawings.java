@@ -6,14 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.kerfleaf.joint.Marking;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.shape.Bounds;
 
 /**
  * All drawings that can be made of a plan, each by a name that stays: {@code front}, {@code side}, {@code top}, {@code views} (the
- * three on one sheet), {@code slice}, {@code taken apart}, {@code step 3}. None where nothing is placed. Long thin parts are
+ * three on one sheet), {@code slice}, {@code taken apart}, {@code part A}, {@code step 3}. None where nothing is placed. Long thin parts are
  * interrupted; the three views on one sheet show the build that most pieces belong to, without the long post it is mounted on.
  */
 public final class Drawings {
@@ -88,7 +90,7 @@ public final class Drawings {
         if (!placed.isEmpty()) {
             build();
         }
-        // Marking drawings, one for each part, join here.
+        plan.markings().forEach(this::marking);
         plan.steps().stream()
                 .filter(step -> !plan.added(step.number()).isEmpty())
                 .forEach(this::step);
@@ -189,6 +191,21 @@ public final class Drawings {
                 "Step " + number + ": " + step.title(),
                 "What is there in step %d; this step adds: %s".formatted(number, letters(plan.added(number))),
                 room -> Pictures.step(plan, number, room.wide(), room.high()).orElseThrow());
+    }
+
+    /** {@code part A}, and {@code part A 2} where more than one face or piece of it is marked. */
+    private void marking(Marking marking) {
+        String letter = plan.part(marking.part()).map(PlannedPart::letter).orElse(marking.part());
+        String name = "part " + letter;
+        int number = 1;
+        while (named(name).isPresent()) {
+            name = "part " + letter + " " + ++number;
+        }
+        sized(
+                name,
+                "Marking out: " + marking.title(),
+                "What is marked on " + marking.title() + ", measured from one corner. " + marking.faceUp(),
+                room -> PartDrawing.of(marking, words, room.wide(), room.high()));
     }
 
     private void sized(String name, String title, String says, Function<Room, Drawing> drawn) {
