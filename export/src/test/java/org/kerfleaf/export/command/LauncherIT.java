@@ -71,15 +71,29 @@ class LauncherIT {
         assertThat(sheet).isEqualTo(new Ran(0, "Kept rack.xlsx." + System.lineSeparator(), ""));
         Ran booklet = run(jar(), "booklet", "rack.md", "--paper", "a4");
         assertThat(booklet).isEqualTo(new Ran(0, "Kept rack-booklet.pdf." + System.lineSeparator(), ""));
+        assertThat(folder.resolve("rack.xlsx")).isNotEmptyFile();
+        assertThat(folder.resolve("rack-booklet.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void jar_drawings_areKeptInAFolder() throws IOException, InterruptedException {
+        Files.writeString(folder.resolve("rack.md"), KernelPlannerTest.bootRack());
+        Ran nothing = run(jar(), "drawings", "rack.md");
+        assertThat(nothing.status()).isEqualTo(2);
+        assertThat(nothing.err()).startsWith("There is nothing to draw yet: no part has a place.");
+        String placed =
+                "var shelfIn = place(shelf);\nvar sidesIn = place(side).leftAndRightOf(shelfIn);\ntakes(\"1 h\");";
+        Files.writeString(
+                folder.resolve("rack.md"), KernelPlannerTest.bootRack().replace("takes(\"1 h\");", placed));
         Ran drawings = run(jar(), "drawings", "rack.md", "--paper", "a4");
         assertThat(drawings.err()).isEmpty();
         assertThat(drawings.status()).isZero();
         assertThat(drawings.out())
-                .startsWith("Kept ")
-                .contains(" drawings in rack-drawings: front.svg, side.svg, top.svg");
-        assertThat(folder.resolve("rack-drawings/slice.svg")).isNotEmptyFile();
-        assertThat(folder.resolve("rack.xlsx")).isNotEmptyFile();
-        assertThat(folder.resolve("rack-booklet.pdf")).isNotEmptyFile();
+                .isEqualTo("Kept 7 drawings in rack-drawings: front.svg, side.svg, top.svg, views.svg, slice.svg, "
+                        + "taken-apart.svg, step-1.svg." + System.lineSeparator());
+        for (String name : List.of("front", "slice", "taken-apart", "step-1")) {
+            assertThat(folder.resolve("rack-drawings/" + name + ".svg")).isNotEmptyFile();
+        }
     }
 
     @Test
