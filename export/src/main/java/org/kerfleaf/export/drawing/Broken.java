@@ -3,6 +3,7 @@ package org.kerfleaf.export.drawing;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Bounds;
 import org.kerfleaf.shape.Face;
@@ -114,6 +115,13 @@ record Broken(Axis axis, double from, double to, double kept) {
         }
         double within = Math.max(0, (place - from) / (to - from));
         return place <= from ? place + leftOut() : from + leftOut() + within * kept;
+    }
+
+    /** A fastener where it is drawn. */
+    DrivenFastener moved(DrivenFastener fastener) {
+        Vector by = unit(axis).times(drawn(axis, of(axis, fastener.head())) - of(axis, fastener.head()));
+        return new DrivenFastener(
+                fastener.kind(), fastener.head().plus(by), fastener.tip().plus(by), fastener.diameter());
     }
 
     /** A piece where it is drawn: moved up, or in two stubs if it goes through the break. */

@@ -81,7 +81,10 @@ public final class BuildPicture implements Drawing {
     /** The same with the heads of fasteners that are driven into the pieces where they are. */
     public static BuildPicture of(
             List<Shown> shown, List<DrivenFastener> driven, View view, double maxWidth, double maxHeight) {
-        Scene scene = Scene.of(shown).driving(driven);
+        return of(Scene.of(shown).driving(driven), view, maxWidth, maxHeight);
+    }
+
+    static BuildPicture of(Scene scene, View view, double maxWidth, double maxHeight) {
         return new BuildPicture(scene, view, maxWidth, maxHeight, Scale::fitting, margin(scene));
     }
 

@@ -53,7 +53,8 @@ record Scene(List<Shown> shown, Broken broken, CutFaces cut, List<Chain> chains,
 
     /** The same with the heads of fasteners that are driven into the pieces where they are. */
     Scene driving(List<DrivenFastener> fasteners) {
-        return new Scene(shown, broken, cut, chains, fasteners);
+        List<DrivenFastener> moved = fasteners.stream().map(broken::moved).toList();
+        return new Scene(shown, broken, cut, chains, moved);
     }
 
     private static List<PlacedSolid> solids(List<Shown> shown) {
