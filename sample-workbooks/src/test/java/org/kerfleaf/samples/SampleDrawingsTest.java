@@ -265,7 +265,7 @@ class SampleDrawingsTest {
     /** Lines of one hatch times how far they are apart. */
     private static double hatched(DrawnSvg svg, double foot) {
         Map<Integer, List<DrawnSvg.Stroke>> hatches = svg.strokes.stream()
-                .filter(s -> Math.abs(s.width() - 0.18) < 0.005 && !s.isLevel() && !s.isUpright())
+                .filter(s -> Math.abs(s.width() - 0.18) < 0.005 && isAt45Degrees(s))
                 .filter(s -> s.middleY() < foot)
                 .collect(Collectors.groupingBy(DrawnSvg.Stroke::path));
         double area = 0;
@@ -274,6 +274,13 @@ class SampleDrawingsTest {
             area += length * apart(hatch);
         }
         return area;
+    }
+
+    /** As hatching is drawn; what slopes beyond the plane is as thin, but not at that angle. */
+    private static boolean isAt45Degrees(DrawnSvg.Stroke stroke) {
+        double across = Math.abs(stroke.line().getX2() - stroke.line().getX1());
+        double up = Math.abs(stroke.line().getY2() - stroke.line().getY1());
+        return Math.abs(across - up) < 0.02 * (across + up);
     }
 
     private static double apart(List<DrawnSvg.Stroke> hatch) {
