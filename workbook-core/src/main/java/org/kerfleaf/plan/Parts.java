@@ -123,7 +123,7 @@ final class Parts {
                 part.edges(),
                 then(part),
                 part.said().trait(Trait.TakenFromTheWork.class).map(Trait.TakenFromTheWork::words),
-                weight(part, face));
+                weight(part));
     }
 
     /** Grain runs upright, or along the longer way where nothing is upright, unless it was said. */
@@ -151,7 +151,7 @@ final class Parts {
         return part.stock() + soldAs.orElse("") + species.orElse("") + (treated ? ", treated" : "");
     }
 
-    private Optional<Figure<Mass>> weight(SizedPart part, Area face) {
+    private Optional<Figure<Mass>> weight(SizedPart part) {
         if (part.thickness().value().isZero()) {
             return Optional.empty();
         }
@@ -160,12 +160,28 @@ final class Parts {
                 .orElse(part.said().stock());
         return Density.named(wood)
                 .map(density -> Figure.of(
-                        density.value().of(face.by(part.thickness().value())),
-                        "area · thickness · density (rabbets not taken off)",
+                        density.value().of(part.solid().volume()),
+                        "volume · density",
                         density.reason().source(),
-                        given("area", face),
-                        given("thickness", part.thickness().value()),
+                        given("volume", part.solid().volume()),
                         given("density", density.value())));
+    }
+
+    /** What is left at its sides where that is not the same, so that nobody marks it out from the middle. */
+    private String rails(SizedPart part, Cutout cutout) {
+        Length left = cutout.from();
+        Length right = part.across().value().minus(left).minus(cutout.wide());
+        if (left.equals(right)) {
+            return "";
+        }
+        boolean side = part.standing() == Standing.FACES_SIDE;
+        boolean low = left.isShorterThan(right);
+        return ", %s off the middle, to the %s: %s left there, %s at the other side"
+                .formatted(
+                        left.minus(right).absolute().half().in(style),
+                        side ? (low ? "front" : "back") : low ? "left" : "right",
+                        left.min(right).in(style),
+                        left.max(right).in(style));
     }
 
     // ---- what is done after cutting to size --------------------------------------------------------------------
@@ -187,7 +203,8 @@ final class Parts {
             String size = cutout.opening()
                     ? cutout.wide().read(style).text() + " × " + cutout.high().in(style)
                     : cutout.wide().in(style);
-            then.add("%s “%s” %s".formatted(cutout.opening() ? "opening" : "hole", cutout.name(), size));
+            String words = "%s “%s” %s".formatted(cutout.opening() ? "opening" : "hole", cutout.name(), size);
+            then.add(cutout.opening() ? words + rails(part, cutout) : words);
         }
         for (Trait.RabbetIn rabbet : part.said().traits(Trait.RabbetIn.class)) {
             then.add("rabbet round “%s”, %s face, %s wide, %s deep"

@@ -238,6 +238,39 @@ class PartShapesTest {
                 .isEqualTo(Check.Verdict.SHORT);
     }
 
+    @Test
+    void opening_withUnequalSides_saysByHowMuch() {
+        assertThat(then(b -> panel("Door", b.ply())
+                        .wide("18 in")
+                        .high("20 in")
+                        .opening(
+                                "window",
+                                rectangle(Length.parse("10 in"), Length.parse("12 in"))
+                                        .from(LEFT, "3 in")
+                                        .up("4 in"))))
+                .containsExactly(
+                        "opening “window” 10 × 12 in, 1 in off the middle, to the left: 3 in left there, 5 in at the other side");
+    }
+
+    @Test
+    void weight_isTheVolumesOwn() {
+        Plan plan = Bench.plan(b -> b.keep(panel("Side", b.ply())
+                .deep("10 in")
+                .high("20 in")
+                .rabbet(INSIDE, BACK, wide("3/8 in"), deep("3/8 in"))));
+        double cubicInches = 10 * 20 * 0.75 - 20 * 0.375 * 0.375;
+        var weight = plan.part("Side").orElseThrow().weight().orElseThrow();
+        double perCubicInch = weight.value().inPounds() / cubicInches;
+        Plan plain = Bench.plan(b -> b.keep(panel("Side", b.ply()).deep("10 in").high("20 in")));
+        assertThat(plain.part("Side")
+                        .orElseThrow()
+                        .weight()
+                        .orElseThrow()
+                        .value()
+                        .inPounds())
+                .isCloseTo(perCubicInch * 150, within(1e-6));
+    }
+
     /** Bevelled and mitred at random: the volume is what integrating the cut off wedge leaves. */
     @Test
     void bevel_atRandomTilts_takesAWedge() {
