@@ -3,13 +3,19 @@ package org.kerfleaf.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.cutting.BoardCutting;
+import org.kerfleaf.cutting.BoardPiece;
+import org.kerfleaf.cutting.BoardSize;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 
@@ -64,6 +70,26 @@ class NestBoxTest {
         // 380 + 483.11 + 220 + 205.17 + 109 and five kerfs.
         assertThat(PLAN.bounds().get(0).bought()).isEqualTo(1);
         assertThat(PLAN.bounds().get(0).proven()).isTrue();
+    }
+
+    /** A class of 24 and its leader: 35 350 mm of 2390 mm boards are 14.77, so 15, and a prototype found 15. */
+    @Test
+    void boards_forTwentyFiveBoxes_areFifteenProven() {
+        List<BoardPiece> pieces = List.of(
+                new BoardPiece("Back", Length.ofMillimetres(380), 25),
+                new BoardPiece("Sides", Length.ofMillimetres(484), 25),
+                new BoardPiece("Front", Length.ofMillimetres(220), 25),
+                new BoardPiece("Roof", Length.ofMillimetres(206), 25),
+                new BoardPiece("Floor", Length.ofMillimetres(109), 25));
+        BoardSize plank = new BoardSize(
+                "plank",
+                Length.ofMillimetres(2400),
+                Length.ofMillimetres(5),
+                Length.ofMillimetres(3),
+                Optional.empty());
+        BoardCutting.Result result = BoardCutting.cut(pieces, List.of(plank));
+        assertThat(result.bound().bought()).isEqualTo(15);
+        assertThat(result.bound().proven()).isTrue();
     }
 
     @Test
