@@ -1,5 +1,6 @@
 package org.kerfleaf.kernel.compile;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -10,8 +11,8 @@ import org.kerfleaf.kernel.cell.WorkbookSource;
  * Compiles workbooks, one after the other, on a thread of its own: JShell is not safe on two, and javac needs a deep stack
  * for deeply nested text.
  *
- * <p>The compiled workbook is kept until a source with another text comes. A changed text is compiled anew in a fresh
- * session; compiling only what changed would be done here and nowhere else.
+ * <p>The compiled workbook is kept until a source with another text comes. Of a changed text only that is compiled which
+ * changed, and what its names touch; where that cannot be told apart, all of it in a new session.
  */
 public final class CellCompiler implements AutoCloseable {
     private static final long STACK_BYTES = 64L * 1024 * 1024;
@@ -21,6 +22,7 @@ public final class CellCompiler implements AutoCloseable {
         compiling.setDaemon(true);
         return compiling;
     });
+    private CompileSession session;
     private WorkbookSource source;
     private CompiledWorkbook compiled;
 
@@ -28,18 +30,33 @@ public final class CellCompiler implements AutoCloseable {
     public CompiledWorkbook compile(WorkbookSource wanted) {
         return onThread(() -> {
             if (source == null || !source.sameText(wanted)) {
-                try (CompileSession session = new CompileSession()) {
-                    compiled = session.compile(wanted);
-                }
+                compiled = kept(wanted).orElseGet(() -> anew(wanted));
             }
             source = wanted;
             return compiled;
         });
     }
 
-    /** Opens a session and drops it, so that the first workbook compiles sooner. */
+    private Optional<CompiledWorkbook> kept(WorkbookSource wanted) {
+        return Optional.ofNullable(session).flatMap(one -> one.compile(wanted));
+    }
+
+    private CompiledWorkbook anew(WorkbookSource wanted) {
+        closeSession();
+        session = new CompileSession();
+        return session.compile(wanted).orElseThrow();
+    }
+
+    private void closeSession() {
+        if (session != null) {
+            session.close();
+            session = null;
+        }
+    }
+
+    /** Opens a session, so that the first workbook compiles sooner. */
     public void warmUp() {
-        thread.execute(() -> new CompileSession().close());
+        thread.execute(() -> session = new CompileSession());
     }
 
     private <T> T onThread(Callable<T> work) {
@@ -55,6 +72,7 @@ public final class CellCompiler implements AutoCloseable {
 
     @Override
     public void close() {
-        thread.shutdownNow();
+        thread.execute(this::closeSession);
+        thread.shutdown();
     }
 }
