@@ -134,6 +134,11 @@ public final class Kernel implements AutoCloseable {
         }
     }
 
+    /** The compiler, for tests that compile without running. */
+    CellCompiler compiler() {
+        return compiler;
+    }
+
     /** The child process that makes the next run, for tests that end it. */
     Child child() {
         return child.join();
