@@ -193,7 +193,7 @@ final class Walk {
             }
         }
         Set<Mention> given = session.gives(forward);
-        return all.subList(0, complete).stream()
+        return complete > place && all.subList(0, complete).stream()
                 .anyMatch(other -> other != forward && !Collections.disjoint(other.words(), given));
     }
 }
