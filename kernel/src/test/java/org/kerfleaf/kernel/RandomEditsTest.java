@@ -98,8 +98,14 @@ class RandomEditsTest {
             List<String> lines = Normal.of(compiled);
             List<String> wanted = Normal.of(fresh.compile(book.source()));
             List<String> differing = new ArrayList<>();
-            lines.stream().filter(line -> !wanted.contains(line)).map("is: "::concat).forEach(differing::add);
-            wanted.stream().filter(line -> !lines.contains(line)).map("new: "::concat).forEach(differing::add);
+            lines.stream()
+                    .filter(line -> !wanted.contains(line))
+                    .map("is: "::concat)
+                    .forEach(differing::add);
+            wanted.stream()
+                    .filter(line -> !lines.contains(line))
+                    .map("new: "::concat)
+                    .forEach(differing::add);
             assertThat(differing).as("seed %d, edit %d:\n%s", SEED, edit, book).isEmpty();
             assertThat(lines).isEqualTo(wanted);
         }

@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 
 /**
@@ -22,29 +23,60 @@ public final class CellCompiler implements AutoCloseable {
         compiling.setDaemon(true);
         return compiling;
     });
-    private CompileSession session;
+    private final Optional<CompiledCache> cache;
+    private volatile CompileSession session;
     private WorkbookSource source;
     private CompiledWorkbook compiled;
+    private boolean kept = true;
+
+    /** Compiles everything itself. */
+    public CellCompiler() {
+        this.cache = Optional.empty();
+    }
+
+    /** Looks first whether a workbook was compiled before. */
+    public CellCompiler(CompiledCache cache) {
+        this.cache = Optional.of(cache);
+    }
 
     /** Compiles a workbook; what is wrong with its cells is part of the answer. */
     public CompiledWorkbook compile(WorkbookSource wanted) {
         return onThread(() -> {
             if (source == null || !source.sameText(wanted)) {
-                compiled = kept(wanted).orElseGet(() -> anew(wanted));
+                compiled = session == null ? opened(wanted) : edited(wanted);
             }
             source = wanted;
             return compiled;
         });
     }
 
-    private Optional<CompiledWorkbook> kept(WorkbookSource wanted) {
-        return Optional.ofNullable(session).flatMap(one -> one.compile(wanted));
+    private CompiledWorkbook opened(WorkbookSource wanted) {
+        Optional<CompiledWorkbook> found = cache.flatMap(known -> known.find(wanted));
+        if (found.isPresent()) {
+            return found.get();
+        }
+        thread.execute(this::keep);
+        return anew(wanted);
+    }
+
+    private CompiledWorkbook edited(WorkbookSource wanted) {
+        kept = false;
+        return session.compile(wanted).orElseGet(() -> anew(wanted));
     }
 
     private CompiledWorkbook anew(WorkbookSource wanted) {
+        kept = false;
         closeSession();
         session = new CompileSession();
         return session.compile(wanted).orElseThrow();
+    }
+
+    // Not after every edit, but after the first compilation and at the end.
+    private void keep() {
+        if (!kept) {
+            kept = true;
+            cache.ifPresent(known -> known.keep(source, compiled));
+        }
     }
 
     private void closeSession() {
@@ -52,6 +84,11 @@ public final class CellCompiler implements AutoCloseable {
             session.close();
             session = null;
         }
+    }
+
+    /** Whether there is a session, for tests that look whether one was needed. */
+    boolean isStarted() {
+        return session != null;
     }
 
     /** Opens a session, so that the first workbook compiles sooner. */
@@ -70,9 +107,19 @@ public final class CellCompiler implements AutoCloseable {
         }
     }
 
+    /** Ends the compiler; what it compiled last is kept first. */
     @Override
     public void close() {
+        thread.execute(this::keep);
         thread.execute(this::closeSession);
         thread.shutdown();
+        try {
+            if (!thread.awaitTermination(5, TimeUnit.SECONDS)) {
+                thread.shutdownNow();
+            }
+        } catch (InterruptedException interrupted) {
+            thread.shutdownNow();
+            Thread.currentThread().interrupt();
+        }
     }
 }

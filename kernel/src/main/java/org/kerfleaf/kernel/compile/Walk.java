@@ -193,7 +193,8 @@ final class Walk {
             }
         }
         Set<Mention> given = session.gives(forward);
-        return complete > place && all.subList(0, complete).stream()
-                .anyMatch(other -> other != forward && !Collections.disjoint(other.words(), given));
+        return complete > place
+                && all.subList(0, complete).stream()
+                        .anyMatch(other -> other != forward && !Collections.disjoint(other.words(), given));
     }
 }
