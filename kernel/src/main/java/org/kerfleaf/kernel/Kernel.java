@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.kernel.compile.CellCompiler;
+import org.kerfleaf.kernel.compile.CompiledCache;
 import org.kerfleaf.kernel.compile.CompiledWorkbook;
 import org.kerfleaf.kernel.wire.Request;
 
@@ -22,19 +23,27 @@ public final class Kernel implements AutoCloseable {
     public static final int MOST_STOPS = 2;
 
     private final KernelLimits limits;
-    private final CellCompiler compiler = new CellCompiler();
+    private final CellCompiler compiler;
     private final List<Thread> replacing = new ArrayList<>();
     private CompletableFuture<Child> child;
     private boolean closed;
 
-    private Kernel(KernelLimits limits) {
+    private Kernel(KernelLimits limits, CellCompiler compiler) {
         this.limits = limits;
+        this.compiler = compiler;
     }
 
     /** Starts a kernel; the child process and the compiler get ready while this returns. */
     public static Kernel start(KernelLimits limits) {
-        Kernel kernel = new Kernel(limits);
+        Kernel kernel = new Kernel(limits, new CellCompiler());
         kernel.compiler.warmUp();
+        kernel.replaceChild();
+        return kernel;
+    }
+
+    /** Starts a kernel that compiles only what the cache does not have; its compiler waits until it is needed. */
+    public static Kernel start(KernelLimits limits, CompiledCache cache) {
+        Kernel kernel = new Kernel(limits, new CellCompiler(cache));
         kernel.replaceChild();
         return kernel;
     }
@@ -132,6 +141,11 @@ public final class Kernel implements AutoCloseable {
                 // Then there is nothing to end.
             }
         }
+    }
+
+    /** The compiler, for tests that compile without running. */
+    CellCompiler compiler() {
+        return compiler;
     }
 
     /** The child process that makes the next run, for tests that end it. */

@@ -1,5 +1,6 @@
 package org.kerfleaf.samples;
 
+import java.io.IOException;
 import java.util.Collection;
 import java.util.TreeMap;
 import org.openjdk.jmh.results.Result;
@@ -10,16 +11,29 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.VerboseMode;
 import org.openjdk.jmh.util.Statistics;
 
-/** Runs the benchmarks and prints one table; ratios are within this run, since a machine's speed is not the same tomorrow. */
+/** Runs the benchmarks and prints their tables; ratios are within this run, since a machine's speed is not the same tomorrow. */
 public final class Benchmarks {
-    private static final String UNIT = "solidsAndContacts,  60 parts";
-
     private Benchmarks() {}
 
-    /** @throws RunnerException if a benchmark does not run */
-    public static void main(String[] arguments) throws RunnerException {
+    /**
+     * Runs {@code geometry}, {@code kernel} or {@code all}.
+     *
+     * @throws RunnerException if a benchmark does not run
+     */
+    public static void main(String[] arguments) throws RunnerException, IOException, InterruptedException {
+        String wanted = arguments.length == 0 ? "all" : arguments[0];
+        if (!wanted.equals("kernel")) {
+            print(run(GeometryBenchmark.class), "solidsAndContacts,  60 parts", "60 parts = 1");
+        }
+        if (!wanted.equals("geometry")) {
+            print(run(KernelBenchmark.class), "changedSize", "changed size = 1");
+            Opening.main(new String[0]);
+        }
+    }
+
+    private static TreeMap<String, Statistics> run(Class<?> benchmark) throws RunnerException {
         Collection<RunResult> runs = new Runner(new OptionsBuilder()
-                        .include(GeometryBenchmark.class.getSimpleName())
+                        .include(benchmark.getSimpleName())
                         .verbosity(VerboseMode.SILENT)
                         .shouldFailOnError(true)
                         .build())
@@ -28,13 +42,23 @@ public final class Benchmarks {
         for (RunResult run : runs) {
             Result<?> result = run.getPrimaryResult();
             String parts = run.getParams().getParam("parts");
-            String build = parts == null ? "cabinet" : "%3s parts".formatted(parts);
-            table.put(result.getLabel() + ", " + build, result.getStatistics());
+            String engine = run.getParams().getParam("engine");
+            String with = parts != null ? ", %3s parts".formatted(parts) : engine != null ? ", " + engine : "";
+            table.put(result.getLabel() + with, result.getStatistics());
         }
-        double one = table.get(UNIT).getPercentile(50);
-        System.out.printf("%-36s %9s %9s %9s %18s%n", "milliseconds", "least", "median", "90 %", "60 parts = 1");
+        return table;
+    }
+
+    private static void print(TreeMap<String, Statistics> table, String unit, String last) {
+        double one = table.get(unit).getPercentile(50);
+        System.out.printf("%n%-36s %9s %9s %9s %9s %18s%n", "milliseconds", "least", "median", "90 %", "95 %", last);
         table.forEach((name, times) -> System.out.printf(
-                "%-36s %9.2f %9.2f %9.2f %18.2f%n",
-                name, times.getMin(), times.getPercentile(50), times.getPercentile(90), times.getPercentile(50) / one));
+                "%-36s %9.2f %9.2f %9.2f %9.2f %18.2f%n",
+                name,
+                times.getMin(),
+                times.getPercentile(50),
+                times.getPercentile(90),
+                times.getPercentile(95),
+                times.getPercentile(50) / one));
     }
 }

@@ -15,6 +15,7 @@ import org.kerfleaf.kernel.KernelOutcome;
 import org.kerfleaf.kernel.LiveOutcome;
 import org.kerfleaf.kernel.cell.CellProblem;
 import org.kerfleaf.kernel.cell.WorkbookSource;
+import org.kerfleaf.kernel.compile.CompiledCache;
 import org.kerfleaf.plan.Answers;
 import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Changes;
@@ -45,7 +46,7 @@ final class KernelPlanner implements WorkbookPlanner {
                     "“%s” has no cells, so there is nothing to plan. A cell is a fence that begins with ```java."
                             .formatted(file.getFileName()));
         }
-        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT)) {
+        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT, CompiledCache.ofUser())) {
             WorkbookSource source = WorkbookSource.of(workbook);
             KernelOutcome outcome = kernel.run(source, wishes.sizes());
             if (!outcome.stands()) {

@@ -27,19 +27,23 @@ class LauncherIT {
         command.addAll(List.of(arguments));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        Process process = new ProcessBuilder(command)
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
-        int status = process.waitFor();
+                .redirectError(err.toFile());
+        List.of("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")
+                .forEach(name -> builder.environment().put(name, folder.toString()));
+        int status = builder.start().waitFor();
         return new Ran(
                 status, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
     }
 
-    private static List<String> jar() {
-        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-        return List.of(java.toString(), "-jar", DIST.resolve("kerfleaf.jar").toString());
+    private static List<String> jar(String... options) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of(options));
+        command.addAll(List.of("-jar", DIST.resolve("kerfleaf.jar").toString()));
+        return command;
     }
 
     @Test
@@ -94,6 +98,17 @@ class LauncherIT {
         for (String name : List.of("front", "slice", "taken-apart", "step-1")) {
             assertThat(folder.resolve("rack-drawings/" + name + ".svg")).isNotEmptyFile();
         }
+    }
+
+    @Test
+    void jar_sameWorkbookAgain_plansTheSameWithoutACompiler() throws IOException, InterruptedException {
+        Files.writeString(folder.resolve("rack.md"), KernelPlannerTest.bootRack());
+        Ran first = run(jar("-Xlog:class+load:file=first.txt"), "plan", "rack.md", "--day", "2026-04-20");
+        Ran again = run(jar("-Xlog:class+load:file=again.txt"), "plan", "rack.md", "--day", "2026-04-20");
+
+        assertThat(again).isEqualTo(first);
+        assertThat(folder.resolve("first.txt")).content().contains("jdk.jshell.", "com.sun.tools.javac.");
+        assertThat(folder.resolve("again.txt")).content().doesNotContain("jdk.jshell.", "com.sun.tools.javac.");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import jdk.jshell.Snippet;
 import jdk.jshell.SourceCodeAnalysis;
@@ -22,7 +23,7 @@ import org.kerfleaf.kernel.wire.Unit;
  */
 final class Assembly {
     private final SourceCodeAnalysis analysis;
-    private final Map<String, byte[]> classes;
+    private final CellClasses classes;
     private final Names names;
     private final Map<Piece, Refusal> refused;
     private final List<Made> made = new ArrayList<>();
@@ -42,7 +43,7 @@ final class Assembly {
 
     Assembly(
             SourceCodeAnalysis analysis,
-            Map<String, byte[]> classes,
+            CellClasses classes,
             Names names,
             Map<Piece, List<Snippet>> snippets,
             Map<Piece, Refusal> refused) {
@@ -59,10 +60,8 @@ final class Assembly {
             return;
         }
         String className = wrapper.fullClassName();
-        List<Bytecode> code = classes.entrySet().stream()
-                .filter(entry -> Bytecode.outermost(entry.getKey()).equals(className))
-                .map(entry -> Bytecode.of(entry.getValue()))
-                .toList();
+        List<Bytecode> code =
+                classes.of(className).values().stream().map(CellClass::code).toList();
         Made one = new Made(piece, snippet, className, offsets(wrapper), code);
         byClass.putIfAbsent(className, one);
         if (!refused.containsKey(piece)) {
@@ -121,9 +120,6 @@ final class Assembly {
             }
             for (Access read : code.reads()) {
                 Made owner = byClass.get(Bytecode.outermost(read.className()));
-                if (read.field().matches("\\$\\d+")) {
-                    return refuse(one, read, "“%s” is no name. Give the value a name.".formatted(read.field()));
-                }
                 if (owner != null && names.orderOf(owner.piece) > names.orderOf(one.piece)) {
                     return refuse(
                             one,
@@ -184,11 +180,10 @@ final class Assembly {
     }
 
     private List<ClassCode> code(List<Made> running) {
-        Set<String> wanted = new TreeSet<>();
-        running.forEach(one -> wanted.add(one.className));
-        return classes.entrySet().stream()
-                .filter(entry -> wanted.contains(Bytecode.outermost(entry.getKey())))
-                .map(entry -> new ClassCode(entry.getKey(), entry.getValue()))
+        Map<String, CellClass> wanted = new TreeMap<>();
+        running.forEach(one -> wanted.putAll(classes.of(one.className)));
+        return wanted.entrySet().stream()
+                .map(entry -> new ClassCode(entry.getKey(), entry.getValue().bytes()))
                 .toList();
     }
 

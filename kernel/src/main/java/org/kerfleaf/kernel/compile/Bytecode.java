@@ -56,11 +56,20 @@ record Bytecode(Set<String> touches, List<Access> writes, List<Access> reads, Li
         for (int i = 1; i < reader.getItemCount(); i++) {
             int at = reader.getItem(i);
             if (at > 0 && reader.readByte(at - 1) == 1) {
-                String text = new String(bytes, at + 2, reader.readUnsignedShort(at), StandardCharsets.UTF_8);
-                Matcher match = PIECE_CLASS.matcher(text);
-                while (match.find()) {
-                    found.add("REPL." + match.group(1));
-                }
+                found.addAll(
+                        pieceClasses(new String(bytes, at + 2, reader.readUnsignedShort(at), StandardCharsets.UTF_8)));
+            }
+        }
+        return found;
+    }
+
+    /** The outermost classes of pieces that a descriptor, a signature or a name speaks of. */
+    static Set<String> pieceClasses(String text) {
+        Set<String> found = new TreeSet<>();
+        if (text.contains("REPL/")) {
+            Matcher match = PIECE_CLASS.matcher(text);
+            while (match.find()) {
+                found.add("REPL." + match.group(1));
             }
         }
         return found;

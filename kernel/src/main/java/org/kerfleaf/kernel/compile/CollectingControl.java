@@ -2,7 +2,6 @@ package org.kerfleaf.kernel.compile;
 
 import java.util.Arrays;
 import java.util.Map;
-import java.util.TreeMap;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
@@ -11,10 +10,10 @@ import jdk.jshell.spi.ExecutionEnv;
  * Takes the bytecode that JShell makes, and runs none of it.
  *
  * <p>A redefinition is accepted when the class keeps its shape; else JShell gives the class a new name and compiles again
- * what it knows to use it. Bytes are never deleted while the session lives: JShell does not send the same bytes twice.
+ * what it knows to use it.
  */
 final class CollectingControl implements ExecutionControl {
-    private final Map<String, byte[]> classes = new TreeMap<>();
+    private final CellClasses classes = new CellClasses();
 
     /** The provider to build a session with. */
     ExecutionControlProvider provider() {
@@ -31,8 +30,8 @@ final class CollectingControl implements ExecutionControl {
         };
     }
 
-    /** All classes so far, by name as in {@code REPL.$JShell$1}. */
-    Map<String, byte[]> classes() {
+    /** All classes so far. */
+    CellClasses classes() {
         return classes;
     }
 
@@ -46,8 +45,8 @@ final class CollectingControl implements ExecutionControl {
         boolean[] kept = new boolean[redefined.length];
         boolean all = true;
         for (int i = 0; i < redefined.length; i++) {
-            byte[] before = classes.get(redefined[i].name());
-            kept[i] = before != null && ClassShape.of(before).equals(ClassShape.of(redefined[i].bytecodes()));
+            CellClass before = classes.get(redefined[i].name());
+            kept[i] = before != null && before.shape().fits(ClassShape.of(redefined[i].bytecodes()));
             all &= kept[i];
         }
         if (!all) {

@@ -93,6 +93,10 @@ public final class CompiledUnit {
         return piece.text().substring(begin, end < 0 ? piece.text().length() : end);
     }
 
+    CacheEntry.Kept kept() {
+        return new CacheEntry.Kept(unit, piece.live(), piece.offset(), piece.text(), piece.names(), offsets);
+    }
+
     int offsetOf(int line) {
         return offsets[Math.max(0, Math.min(line, offsets.length - 1))];
     }

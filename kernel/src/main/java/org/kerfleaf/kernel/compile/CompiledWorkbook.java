@@ -28,6 +28,11 @@ public record CompiledWorkbook(
         return units.stream().map(CompiledUnit::unit).toList();
     }
 
+    /** Whether all of it can run, and is probably meant. */
+    boolean isClean() {
+        return refusals.isEmpty() && notes.isEmpty();
+    }
+
     /** The unit that a class belongs to. */
     public Optional<CompiledUnit> owner(String className) {
         return units.stream().filter(unit -> unit.owns(className)).findFirst();

@@ -44,11 +44,10 @@ final class Diagnosis {
             }
         }
         if (made.isEmpty()) {
-            return Optional.of(refusal(piece, piece.problem(0, "This makes no sense here.")));
+            return Optional.of(piece.refusal(0, "This makes no sense here."));
         }
         if (piece.isLive() && made.stream().anyMatch(snippet -> !hasValue(snippet))) {
-            return Optional.of(
-                    refusal(piece, piece.problem(0, "Prose shows the value of one expression; this has none.")));
+            return Optional.of(piece.refusal(0, "Prose shows the value of one expression; this has none."));
         }
         return Optional.empty();
     }
@@ -67,7 +66,7 @@ final class Diagnosis {
             }
             waiting = first(waiting, refusal);
         }
-        return waiting != null ? waiting : refusal(piece, piece.problem(0, "This makes no sense here."));
+        return waiting != null ? waiting : piece.refusal(0, "This makes no sense here.");
     }
 
     // The compiler looks at what stands in brackets before what stands in front of them.

@@ -4,9 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Who declares which name in a workbook. The first to declare a name has it. */
 final class Names {
+    /** What the compiler itself calls a value without a name, or a class. */
+    private static final Pattern NUMBERED = Pattern.compile("(?<![\\w$])\\$\\w*");
+
     private final List<Piece> pieces;
     private final Map<Piece, Integer> order = new LinkedHashMap<>();
 
@@ -37,11 +42,18 @@ final class Names {
                 .toList();
     }
 
-    /** Refuses a piece that declares a name which is taken. */
+    /** Refuses a piece that declares a name which is taken, says one that is none, or is a comment without an end. */
     Optional<Refusal> refuse(Piece piece) {
+        if (Masked.openComment(piece.text()) == 0) {
+            return Optional.of(piece.refusal(0, "The comment does not end: */ is missing."));
+        }
+        Matcher numbered = NUMBERED.matcher(Masked.of(piece.text()));
+        if (numbered.find()) {
+            return Optional.of(piece.refusal(
+                    numbered.start(), "“%s” is no name. Give the value a name.".formatted(numbered.group())));
+        }
         return piece.names().stream()
-                .flatMap(name -> taken(piece, name).stream()
-                        .map(words -> new Refusal(piece.live(), Optional.empty(), piece.problem(name.offset(), words))))
+                .flatMap(name -> taken(piece, name).stream().map(words -> piece.refusal(name.offset(), words)))
                 .findFirst();
     }
 

@@ -2,6 +2,8 @@ package org.kerfleaf.kernel.compile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.Completeness;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
@@ -19,8 +21,10 @@ import org.kerfleaf.kernel.cell.Passage;
  * @param names what it declares
  */
 record Piece(Passage passage, int step, int live, int offset, String text, List<Declared> names) {
+    private static final Pattern IMPORT = Pattern.compile("\\s*import\\b");
+
     /** Splits a cell; text that makes no sense is one piece up to the end of the cell. */
-    static List<Piece> of(SourceCodeAnalysis analysis, Passage passage, int step) {
+    static List<Piece> of(SourceCodeAnalysis analysis, Passage passage) {
         List<Piece> pieces = new ArrayList<>();
         int at = begin(passage.text(), 0);
         while (at < passage.text().length()) {
@@ -33,7 +37,7 @@ record Piece(Passage passage, int step, int live, int offset, String text, List<
             if (info.completeness() == Completeness.COMPLETE_WITH_SEMI) {
                 text += ";";
             }
-            pieces.add(new Piece(passage, step, -1, at, text, names));
+            pieces.add(new Piece(passage, 0, -1, at, text, names));
             at = begin(passage.text(), at + Math.max(1, length));
         }
         return pieces;
@@ -43,6 +47,11 @@ record Piece(Passage passage, int step, int live, int offset, String text, List<
     static Piece ofLive(Passage passage, int live) {
         int at = begin(passage.text(), 0);
         return new Piece(passage, 0, live, at, passage.text().substring(at), List.of());
+    }
+
+    /** The same piece in another place. */
+    Piece in(Passage other, int otherStep) {
+        return new Piece(other, otherStep, live, offset, text, names);
     }
 
     // Past blanks, comments and stray semicolons.
@@ -59,6 +68,10 @@ record Piece(Passage passage, int step, int live, int offset, String text, List<
         return live >= 0;
     }
 
+    boolean isImport() {
+        return IMPORT.matcher(Masked.of(text)).lookingAt();
+    }
+
     /** The line of the file on which it begins. */
     int line() {
         return passage.lineAt(offset);
@@ -67,6 +80,11 @@ record Piece(Passage passage, int step, int live, int offset, String text, List<
     /** Says what is wrong at an offset of this piece. */
     CellProblem problem(int at, String words) {
         return passage.problem(offset + Math.max(0, Math.min(at, text.length())), words);
+    }
+
+    /** Refuses this piece for what is wrong at an offset of it. */
+    Refusal refusal(int at, String words) {
+        return new Refusal(live, Optional.empty(), problem(at, words));
     }
 
     /** Where a name stands in it as a word; its beginning if it does not. */
