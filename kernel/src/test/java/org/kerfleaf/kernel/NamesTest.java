@@ -111,6 +111,46 @@ class NamesTest {
     }
 
     @Test
+    void run_methodThatNeedsAnotherFurtherDown_stands() {
+        assertThat(run("int n() { return m() + 1; }\nint a = n();", "int m() { return 2; }\nint b = n();")
+                        .stands())
+                .isTrue();
+    }
+
+    @Test
+    void run_methodThatReadsThroughAnotherWhatIsFurtherDown_isNotUsedBeforeThat() {
+        assertThat(problems(run(
+                        "int n() { return m() + 1; }\nint a = n();\nint c = a;",
+                        "int v = 3;",
+                        "int m() { return v; }\nint b = n();")))
+                .containsExactly(
+                        "3:9 “n” needs “v”, which is said further down, in line 7. Move that above this.",
+                        "4:9 Waits for “a”, line 3.");
+    }
+
+    @Test
+    void run_methodOrTypeDeclaredTwice_keepsTheFirstAndPointsAtIt() {
+        assertThat(problems(run(
+                        "int half(int n) { return n / 2; }\nrecord Leg(int n) {}",
+                        "int half(final int other) { return 0; }\nclass Leg {}")))
+                .containsExactly(
+                        "6:5 “half” is said already, in line 2. One name, one thing.",
+                        "7:7 “Leg” is said already, in line 3. One name, one thing.");
+    }
+
+    @Test
+    void run_nameInAnyLanguage_isAName() {
+        assertThat(problems(run(
+                        "Length größe = length(\"3 in\");\nLength größe = größe;",
+                        "Length b = grösse;\nLength c = größe.half();\nLength d = später;",
+                        "Length später = größe;")))
+                .containsExactly(
+                        "3:8 “größe” has its value already, in line 2. One name, one value.",
+                        "6:12 Nothing is called “grösse”. Did you mean “größe”?",
+                        "8:12 “später” is said further down, in line 11. Move that above this.");
+    }
+
+    @Test
     void run_methodsAndTypesThatSpeakOfEachOther_standInAnyOrder() {
         assertThat(run("boolean even(int n) { return n == 0 || odd(n - 1); }\n"
                                 + "boolean odd(int n) { return n != 0 && even(n - 1); }\n"
@@ -124,9 +164,9 @@ class NamesTest {
     void run_methodOrTypeNamedLikeAWord_isRefused() {
         assertThat(problems(run("Part panel(String s) { return null; }\nrecord Part(int n) {}\nrecord List(int n) {}")))
                 .containsExactly(
-                        "2:6 “panel” is a word of the workbook's own. Another name would be right.",
-                        "3:8 “Part” is a word of the workbook's own. Another name would be right.",
-                        "4:8 “List” is a word of the workbook's own. Another name would be right.");
+                        "2:6 “panel” is a word of the workbook's own. Another name would be right, like “myPanel”.",
+                        "3:8 “Part” is a word of the workbook's own. Another name would be right, like “MyPart”.",
+                        "4:8 “List” is a word of the workbook's own. Another name would be right, like “MyList”.");
     }
 
     @Test

@@ -10,7 +10,6 @@ import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.kernel.KernelOutcome;
 import org.kerfleaf.kernel.cell.WorkbookSource;
-import org.kerfleaf.words.Words;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -27,7 +26,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What an edit of a workbook of thirty pieces costs until its new sketch is there, warm, beside what the JDK's own JShell
- * takes, which runs in this process ({@code local}) or in one of its own ({@code jdi}, the default).
+ * takes for the same text with less behind its words, running it in this process ({@code local}) or in one of its own
+ * ({@code jdi}, the default).
  */
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -85,12 +85,13 @@ public class KernelBenchmark {
         private JShell opened() {
             JShell made = JShell.builder().executionEngine(engine).build();
             made.addToClasspath(System.getProperty("java.class.path"));
-            Words.imports().forEach(made::eval);
+            made.eval("import java.util.*;");
+            made.eval("import org.kerfleaf.samples.PlainWords.*;");
+            made.eval("import static org.kerfleaf.samples.PlainWords.*;");
             evaluate(made, 22);
             return made;
         }
 
-        // The words for sizes need a run to ask; a plain length is the least the JDK's own has to do.
         private static void evaluate(JShell shell, int width) {
             for (String text : Snippets.of(SNIPPETS, "length(\"%d in\")".formatted(width), 7)) {
                 for (SnippetEvent event : shell.eval(text)) {

@@ -3,6 +3,7 @@ package org.kerfleaf.kernel.compile;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,13 +87,14 @@ final class Assembly {
     }
 
     CompiledWorkbook assemble() {
-        made.forEach(one -> misuse(one).ifPresent(refusal -> refused.putIfAbsent(one.piece, refusal)));
+        made.forEach(
+                one -> misuse(one).or(() -> early(one)).ifPresent(refusal -> refused.putIfAbsent(one.piece, refusal)));
         boolean changed = true;
         while (changed) {
             changed = false;
             for (Made one : made) {
                 if (!refused.containsKey(one.piece)) {
-                    Optional<Refusal> waits = waits(one);
+                    Optional<Refusal> waits = waits(one).or(() -> early(one));
                     waits.ifPresent(refusal -> refused.put(one.piece, refusal));
                     changed |= waits.isPresent();
                 }
@@ -145,10 +147,8 @@ final class Assembly {
             if (owner == null) {
                 // Compiled against a class that has been replaced: something it touches came together only further
                 // down.
-                return Optional.of(new Refusal(
-                        one.piece.live(),
-                        Optional.empty(),
-                        one.piece.problem(0, "This needs something that is said further down. Move that above this.")));
+                return Optional.of(
+                        one.piece.refusal(0, "This needs something that is said further down. Move that above this."));
             }
             if (owner.piece != one.piece && refused.containsKey(owner.piece)) {
                 int at = one.piece.find(owner.piece.called());
@@ -156,6 +156,40 @@ final class Assembly {
             }
         }
         return Optional.empty();
+    }
+
+    // A method may stand above what it reads through others, but not run before that has its value.
+    private Optional<Refusal> early(Made one) {
+        for (String direct : touches(one)) {
+            Made used = byClass.get(direct);
+            Optional<Made> late = used == null || used == one || !one.runs()
+                    ? Optional.empty()
+                    : reached(used).stream()
+                            .filter(other -> other.runs() && names.orderOf(other.piece) > names.orderOf(one.piece))
+                            .findFirst();
+            if (late.isPresent()) {
+                Piece needed = late.get().piece;
+                return Optional.of(one.piece.refusal(
+                        one.piece.find(used.piece.called()),
+                        "“%s” needs “%s”, which is said further down, in line %d. Move that above this."
+                                .formatted(used.piece.called(), needed.called(), needed.line())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Set<Made> reached(Made from) {
+        Set<Made> reached = new LinkedHashSet<>(Set.of(from));
+        List<Made> open = new ArrayList<>(reached);
+        while (!open.isEmpty()) {
+            for (String touched : touches(open.remove(open.size() - 1))) {
+                Made next = byClass.get(touched);
+                if (next != null && reached.add(next)) {
+                    open.add(next);
+                }
+            }
+        }
+        return reached;
     }
 
     private static Set<String> touches(Made one) {

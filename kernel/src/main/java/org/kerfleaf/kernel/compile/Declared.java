@@ -23,13 +23,16 @@ record Declared(String name, Kind kind, String parameters, int offset) {
         TYPE
     }
 
+    private static final int UNICODE = Pattern.UNICODE_CHARACTER_CLASS;
     private static final String MODIFIERS =
             "(?:(?:final|public|private|protected|static|abstract|sealed|non-sealed|strictfp|@\\w+)\\s+)*+";
     private static final Pattern TYPE =
-            Pattern.compile("\\s*" + MODIFIERS + "(?:class|interface|enum|record|@interface)\\s+(\\w+)");
-    private static final Pattern OTHER = Pattern.compile("\\s*" + MODIFIERS
-            + "(?:<[^()=;]*?>\\s*)?(?<type>[A-Za-z_]\\w*(?:\\s*\\.\\s*\\w+)*)\\s*(?:<[^()=;]*>)?\\s*(?:\\[\\s*]\\s*)*"
-            + "(?<=[\\s>\\]])(?<name>[A-Za-z_]\\w*)\\s*(?:\\[\\s*]\\s*)*(?<next>[(=;,]|$|\\n)");
+            Pattern.compile("\\s*" + MODIFIERS + "(?:class|interface|enum|record|@interface)\\s+([\\w$]+)", UNICODE);
+    private static final Pattern OTHER = Pattern.compile(
+            "\\s*" + MODIFIERS
+                    + "(?:<[^()=;]*?>\\s*)?(?<type>[\\p{L}_][\\w$]*(?:\\s*\\.\\s*[\\w$]+)*)\\s*(?:<[^()=;]*>)?\\s*(?:\\[\\s*]\\s*)*"
+                    + "(?<=[\\s>\\]])(?<name>[\\p{L}_][\\w$]*)\\s*(?:\\[\\s*]\\s*)*(?<next>[(=;,]|$|\\n)",
+            UNICODE);
     private static final Set<String> NOT_A_TYPE = Set.of(
             "return",
             "throw",
@@ -84,7 +87,8 @@ record Declared(String name, Kind kind, String parameters, int offset) {
         return names;
     }
 
-    private static final Pattern NAME_AFTER_COMMA = Pattern.compile(",\\s*([A-Za-z_]\\w*)\\s*(?=[=,;\\[]|$)");
+    private static final Pattern NAME_AFTER_COMMA =
+            Pattern.compile(",\\s*([\\p{L}_][\\w$]*)\\s*(?=[=,;\\[]|$)", UNICODE);
 
     private static void moreVariables(String masked, int from, List<Declared> names) {
         int depth = 0;
@@ -105,7 +109,10 @@ record Declared(String name, Kind kind, String parameters, int offset) {
         int end = masked.indexOf(')', from);
         String inside = masked.substring(from, end < 0 ? masked.length() : end);
         return Arrays.stream(inside.split(",(?![^<]*>)"))
-                .map(one -> one.strip().replaceFirst("\\s*\\w+$", "").replaceAll("\\s+", " "))
+                .map(one -> one.strip()
+                        .replaceFirst("^(?:final\\s+|@\\w+\\s+)*", "")
+                        .replaceFirst("(?U)\\s*[\\w$]+$", "")
+                        .replaceAll("\\s+", " "))
                 .collect(Collectors.joining(", "));
     }
 

@@ -17,7 +17,8 @@ import org.kerfleaf.kernel.cell.CellProblem;
 
 /** Says why a piece did not compile: the first thing wrong with itself, or else the name it waits for. */
 final class Diagnosis {
-    private static final Pattern LAST_WORD = Pattern.compile("([A-Za-z_$][\\w$]*)\\W*$");
+    private static final Pattern LAST_WORD =
+            Pattern.compile("([\\p{L}_$][\\w$]*)\\W*$", Pattern.UNICODE_CHARACTER_CLASS);
 
     private static final Comparator<CellProblem> PLACE =
             Comparator.comparingInt(CellProblem::line).thenComparingInt(CellProblem::column);
@@ -176,7 +177,7 @@ final class Diagnosis {
         return shell.sourceCodeAnalysis().completionSuggestions(piece.text().substring(0, at), at, new int[1]).stream()
                 .map(Suggestion::continuation)
                 .filter(word -> word.contains("(") == called)
-                .map(word -> word.replaceFirst("\\W.*", ""))
+                .map(word -> word.replaceFirst("(?U)\\W.*", ""))
                 .filter(word -> !word.isEmpty())
                 .distinct()
                 .toList();

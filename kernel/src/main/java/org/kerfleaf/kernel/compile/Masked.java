@@ -49,7 +49,8 @@ final class Masked {
     }
 
     private static int find(String pattern, String masked, int from) {
-        Matcher match = Pattern.compile(pattern).matcher(masked);
+        Matcher match =
+                Pattern.compile(pattern, Pattern.UNICODE_CHARACTER_CLASS).matcher(masked);
         return match.find(Math.max(0, Math.min(from, masked.length()))) ? match.start() : -1;
     }
 }

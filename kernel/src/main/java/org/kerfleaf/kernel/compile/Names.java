@@ -60,18 +60,25 @@ final class Names {
     private Optional<String> taken(Piece piece, Declared name) {
         if (name.kind() == Declared.Kind.METHOD && Vocabulary.hasMethod(name.name())
                 || name.kind() == Declared.Kind.TYPE && Vocabulary.hasType(name.name())) {
-            return Optional.of(
-                    "“%s” is a word of the workbook's own. Another name would be right.".formatted(name.name()));
+            return Optional.of("“%s” is a word of the workbook's own. Another name would be right, like “%s”."
+                    .formatted(name.name(), own(name)));
         }
         return pieces.stream()
                 .filter(other -> order.get(other) <= order.get(piece))
                 .flatMap(other -> other.names().stream()
                         .filter(one -> other != piece || one.offset() < name.offset())
                         .filter(name::clashesWith)
-                        .map(one -> "“%s” has its value already, in line %d. One name, one value."
+                        .map(one -> (name.kind() == Declared.Kind.VARIABLE
+                                        ? "“%s” has its value already, in line %d. One name, one value."
+                                        : "“%s” is said already, in line %d. One name, one thing.")
                                 .formatted(
                                         name.name(),
                                         other.problem(one.offset(), "").line())))
                 .findFirst();
+    }
+
+    private static String own(Declared name) {
+        String my = name.kind() == Declared.Kind.TYPE ? "My" : "my";
+        return my + Character.toUpperCase(name.name().charAt(0)) + name.name().substring(1);
     }
 }
