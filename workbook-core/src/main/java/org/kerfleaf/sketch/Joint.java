@@ -38,8 +38,9 @@ public record Joint(
     /**
      * Each piece to its neighbours of the same placing.
      *
-     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg"); var ring = place(stave).round(); var
-     *     ringOn = fasten(ring).toEachOther().glued(glue)
+     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg");
+     *     var ring = place(stave).round();
+     *     var ringOn = fasten(ring).toEachOther().glued(glue)
      */
     public Joint toEachOther() {
         return new Joint(origin, of, of, glue, fastener, every, times);

@@ -37,7 +37,7 @@ public record Lumber(
     /** One length it is sold in. */
     public record Sold(Length length, Optional<Money> price) {}
 
-    /** Treated against rot. @example lumber("4x4").treated() */
+    /** Treated against rot. @example lumber("6x6").treated().lengths("8 ft") */
     public Lumber treated() {
         return new Lumber(origin, name, moulding, true, thickness, width, trim, species, lengths);
     }

@@ -362,7 +362,8 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * One of so many equal sides that stand in a ring, each leaning out from upright; its width is said on top, outside.
      *
      * @group what follows others
-     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg"); var ring = place(stave).round()
+     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg");
+     *     var ring = place(stave).round()
      */
     public Part ringOf(int sides, String leansOut) {
         return ringOf(sides, Angle.parse(leansOut));
@@ -372,8 +373,10 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * A floor that fits into a ring of these, its underside so far up from the foot.
      *
      * @group what follows others
-     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg"); var ring = place(stave).round(); var
-     *     base = place(panel("Base", ply).fitsInRing(stave, "1 in")).restsIn(ring)
+     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg");
+     *     var ring = place(stave).round();
+     *     Part base = panel("Base", ply).fitsInRing(stave, "1 in");
+     *     var baseIn = place(base).restsIn(ring)
      */
     public Part fitsInRing(Part side, String up) {
         return fitsInRing(side, SketchRun.length(up));
@@ -453,7 +456,7 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * It fits a frame of boards, clear so wide and so high, rabbeted all round once the frame is together.
      *
      * @group what follows others
-     * @example pane("Lid pane", clear).fitsFrame(length("14 in"), length("12 in"), wide("1/2 in"), deep("1/4 in")).times(1)
+     * @example pane("Lid pane", clear).fitsFrame(length("14 in"), length("12 in"), wide("1/2 in"), deep("1/4 in")).warmer("60 F").colder("60 F").times(1)
      */
     public Part fitsFrame(Length clearWide, Length clearHigh, Trait.Wide rabbetWide, Trait.Deep rabbetDeep) {
         return once(new Trait.FitsRabbet(clearWide, clearHigh, rabbetWide.length(), rabbetDeep.length()), "fitsFrame");
@@ -463,7 +466,7 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * How much warmer than on the day of cutting it gets, in degrees F or C.
      *
      * @group door and glazing
-     * @example pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").times(1)
+     * @example pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").times(1)
      */
     public Part warmer(String change) {
         return once(new Trait.Warmer(TemperatureChange.parse(change)), "warmer");
@@ -473,7 +476,7 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * How much colder than on the day of cutting it gets, in degrees F or C.
      *
      * @group door and glazing
-     * @example pane("Window pane", clear).fits(door.opening("window")).colder("60 F").times(1)
+     * @example pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").times(1)
      */
     public Part colder(String change) {
         return once(new Trait.Colder(TemperatureChange.parse(change)), "colder");
@@ -483,7 +486,7 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * It stays damp for long, and swells.
      *
      * @group door and glazing
-     * @example pane("Window pane", clear).fits(door.opening("window")).inDamp().times(1)
+     * @example pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").inDamp().times(1)
      */
     public Part inDamp() {
         return once(new Trait.InDamp(), "inDamp");

@@ -95,9 +95,9 @@ public record Placing(Origin origin, String part, int together, Optional<EdgeOf.
     /**
      * So many of it, 1 or more, evenly in the space between two others.
      *
-     * @example var left = place(slat).standing().onTopOf(floorIn).flushAt(LEFT); var right =
-     *     place(slat).standing().onTopOf(floorIn).flushAt(RIGHT); var slats = place(slat).standing().onTopOf(floorIn).evenlyBetween(left,
-     *     right, 3)
+     * @example var left = place(slat).standing().onTopOf(floorIn).flushAt(LEFT);
+     *     var right = place(slat).standing().onTopOf(floorIn).flushAt(RIGHT);
+     *     var slats = place(slat).standing().onTopOf(floorIn).evenlyBetween(left, right, 3)
      */
     public Placing evenlyBetween(Placing one, Placing other, int pieces) {
         return with(new Where.Between(
@@ -121,7 +121,8 @@ public record Placing(Origin origin, String part, int together, Optional<EdgeOf.
     /**
      * All sides of a ring, each mitred to the next.
      *
-     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg"); var ring = place(stave).round()
+     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg");
+     *     var ring = place(stave).round()
      */
     public Placing round() {
         return with(new Where.Round(together));
@@ -130,8 +131,10 @@ public record Placing(Origin origin, String part, int together, Optional<EdgeOf.
     /**
      * Lying in a ring where it fits, as its sizes say.
      *
-     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg"); Part base = panel("Base",
-     *     ply).fitsInRing(stave, "1 in"); var ring = place(stave).round(); var baseIn = place(base).restsIn(ring)
+     * @example Part stave = panel("Stave", ply).wide("10 in").high("12 in").ringOf(6, "15 deg");
+     *     Part base = panel("Base", ply).fitsInRing(stave, "1 in");
+     *     var ring = place(stave).round();
+     *     var baseIn = place(base).restsIn(ring)
      */
     public Placing restsIn(Placing ring) {
         return with(new Where.RestsIn(ring.origin));

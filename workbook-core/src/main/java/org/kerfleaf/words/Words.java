@@ -233,7 +233,7 @@ public final class Words {
     /**
      * A part cut from a glazing sheet; its name is its identity.
      *
-     * @example Part glass = pane("Window pane", clear).wide("10 in").high("12 in").times(1)
+     * @example Part glass = pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").times(1)
      */
     public static Part pane(String name, Sheet from) {
         return new Part(here(), name, PartKind.PANE, from.name(), List.of());
