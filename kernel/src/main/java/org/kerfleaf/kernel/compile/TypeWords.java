@@ -7,7 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** Says in a maker's words of what type something is: {@code a length}, {@code a text in quotes}. */
-final class TypeWords {
+public final class TypeWords {
     private static final List<String> SAID_IN_LOWER_CASE = List.of(
             "Length",
             "Angle",
@@ -36,12 +36,12 @@ final class TypeWords {
     private TypeWords() {}
 
     /** A type with its article. */
-    static String of(String name) {
+    public static String of(String name) {
         return wanted(name).replaceFirst(", like .*", "");
     }
 
     /** A type with its article, and how one is said where that is not plain. */
-    static String wanted(String name) {
+    public static String wanted(String name) {
         String bare = shortName(name.strip());
         if (bare.endsWith("...")) {
             return "any number, each " + wanted(bare.substring(0, bare.length() - 3));
@@ -109,7 +109,7 @@ final class TypeWords {
     }
 
     /** Names without their packages. */
-    static String shortName(String name) {
-        return name.replaceAll("(?:[a-z][\\w$]*\\.)+(?=\\w)", "");
+    public static String shortName(String name) {
+        return name.replaceAll("(?<![\\w$])(?:[a-z][\\w$]*\\.)+(?=\\w)", "");
     }
 }
