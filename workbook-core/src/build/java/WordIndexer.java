@@ -98,7 +98,7 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
             String name = one.getName().toString();
             String text = said.getOrDefault("param " + name, "");
             components.add(nameOf(getCurrentPath()) + "#" + name + "()");
-            put(name + "()", name + "()", one.getType().toString(), text.isEmpty() ? Map.of() : Map.of("text", text));
+            put(name + "()", name + "()", one.getType().toString(), text.isEmpty() ? Map.of("component", name) : Map.of("component", name, "text", text));
         }
     }
 
@@ -247,7 +247,7 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
     private Optional<String> otherForms(Map<String, String> entry) {
         String form = entry.get("of") + "#" + entry.get("word").replaceFirst("\\(.*", "(");
         return entries.entrySet().stream()
-                .filter(one -> one.getKey().startsWith(form) && one.getValue().containsKey("group"))
+                .filter(one -> form.endsWith("(") && one.getKey().startsWith(form) && one.getValue().containsKey("group"))
                 .map(one -> one.getValue().get("group"))
                 .findFirst();
     }

@@ -30,8 +30,8 @@ class WordExamplesTest {
     private static final LocalDate DAY = LocalDate.of(2026, 4, 12);
     private static final Pattern DECLARED =
             Pattern.compile("(?:^|;\\s*)(?:var|[A-Za-z]\\w*(?:<\\w+>)?)\\s+(\\w+)\\s*=(?!=)");
-    private static final Pattern MADE =
-            Pattern.compile("(?:panel|board|pane|sheet|lumber|moulding|size|slope|held|count|pick)\\((?:\\w+, )?(\"[^\"]*\")"
+    private static final Pattern MADE = Pattern.compile(
+            "(?:panel|board|pane|sheet|lumber|moulding|size|slope|held|count|pick)\\((?:\\w+, )?(\"[^\"]*\")"
                     + "|measureIn|pricesIn|site\\(|dig\\(|mount\\(|circularSaw\\(|boughtKit\\(");
 
     private static Kernel kernel;
@@ -50,7 +50,8 @@ class WordExamplesTest {
     private record Example(String word, String group, String text) {
         /** What it makes that a workbook has but once. */
         List<String> makes() {
-            return MADE.matcher(text).results()
+            return MADE.matcher(text)
+                    .results()
                     .map(one -> one.group(1) == null ? one.group() : one.group(1))
                     .toList();
         }
@@ -113,7 +114,8 @@ class WordExamplesTest {
     }
 
     private static String branch(String batch, Example example) {
-        List<String> names = DECLARED.matcher(example.text()).results()
+        List<String> names = DECLARED.matcher(example.text())
+                .results()
                 .map(one -> one.group(1))
                 .toList();
         String body = names.isEmpty()

@@ -74,10 +74,13 @@ public final class WordIndex {
 
     /** The example of a word, which may stand at another way to say it. */
     public Optional<String> exampleOf(Entry word) {
+        if (word.isComponent()) {
+            return Optional.empty();
+        }
         return word.example()
                 .or(() -> entries.values().stream()
-                        .filter(other -> other.type().equals(word.type())
-                                && other.name().equals(word.name()))
+                        .filter(other ->
+                                other.type().equals(word.type()) && other.name().equals(word.name()))
                         .flatMap(other -> other.example().stream())
                         .findFirst());
     }
@@ -101,6 +104,7 @@ public final class WordIndex {
      * @param member name and bare types of parameters; empty for the type itself
      * @param parameters of a method
      * @param gives the type of its value as written in the source; empty for a type
+     * @param isComponent whether it only tells what was said: the accessor of a record's component
      * @param group one of {@link #GROUPS}, or empty
      * @param text what it is; empty if the Javadoc is silent
      * @param more what is said of each parameter, by its name
@@ -111,6 +115,7 @@ public final class WordIndex {
             String member,
             List<Parameter> parameters,
             String gives,
+            boolean isComponent,
             String group,
             String text,
             Map<String, String> more,
@@ -171,6 +176,7 @@ public final class WordIndex {
                 said.get("word"),
                 parameters(said.get("says")),
                 said.get("gives"),
+                said.containsKey("component"),
                 said.getOrDefault("group", ""),
                 said.getOrDefault("text", ""),
                 under("param ", said),

@@ -28,11 +28,8 @@ class WordIndexTest {
 
     /** The public types that a cell sees by name without saying so. */
     private static List<Class<?>> types() throws IOException, URISyntaxException, ClassNotFoundException {
-        Path classes = Path.of(Words.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .toURI());
+        Path classes = Path.of(
+                Words.class.getProtectionDomain().getCodeSource().getLocation().toURI());
         List<Class<?>> types = new ArrayList<>();
         for (String name : List.of("measure", "sketch", "words")) {
             try (Stream<Path> files = Files.list(classes.resolve("org/kerfleaf").resolve(name))) {
@@ -103,7 +100,10 @@ class WordIndexTest {
             if (type.isEnum()) {
                 for (Object constant : type.getEnumConstants()) {
                     String name = ((Enum<?>) constant).name();
-                    if (INDEX.of(type.getCanonicalName(), name).map(Entry::text).orElse("").isBlank()) {
+                    if (INDEX.of(type.getCanonicalName(), name)
+                            .map(Entry::text)
+                            .orElse("")
+                            .isBlank()) {
                         silent.add(type.getSimpleName() + "." + name);
                     }
                 }
@@ -118,12 +118,12 @@ class WordIndexTest {
             for (Method method : type.getDeclaredMethods()) {
                 INDEX.of(type.getCanonicalName(), member(method))
                         .filter(entry -> !method.isSynthetic())
-                        .ifPresent(entry -> assertThat(
-                                        entry.parameters().stream().map(Parameter::name))
-                                .as(type.getSimpleName() + "." + entry.member())
-                                .containsExactlyElementsOf(Arrays.stream(method.getParameters())
-                                        .map(java.lang.reflect.Parameter::getName)
-                                        .toList()));
+                        .ifPresent(
+                                entry -> assertThat(entry.parameters().stream().map(Parameter::name))
+                                        .as(type.getSimpleName() + "." + entry.member())
+                                        .containsExactlyElementsOf(Arrays.stream(method.getParameters())
+                                                .map(java.lang.reflect.Parameter::getName)
+                                                .toList()));
             }
         }
     }
@@ -150,7 +150,8 @@ class WordIndexTest {
             return Modifier.isPublic(method.getModifiers()) && !method.getName().equals("imports");
         }
         boolean said = INDEX.of(type.getCanonicalName(), "")
-                .filter(known -> type.getPackage() == Part.class.getPackage() && !known.group().isEmpty())
+                .filter(known -> type.getPackage() == Part.class.getPackage()
+                        && !known.group().isEmpty())
                 .isPresent();
         boolean wither = method.getReturnType() == type || method.getReturnType() == Asked.class;
         return said && wither && !Modifier.isStatic(method.getModifiers()) && Modifier.isPublic(method.getModifiers());
@@ -164,7 +165,8 @@ class WordIndexTest {
 
     @Test
     void of_rabbetAlongAnEdge_hasSentenceParametersAndExample() {
-        Entry rabbet = INDEX.of(Part.class.getName(), "rabbet(Side,Side,Wide,Deep)").orElseThrow();
+        Entry rabbet =
+                INDEX.of(Part.class.getName(), "rabbet(Side,Side,Wide,Deep)").orElseThrow();
 
         assertThat(rabbet.sentence()).isEqualTo("A step cut along a whole edge, on one face.");
         assertThat(rabbet.parameters())
@@ -184,15 +186,19 @@ class WordIndexTest {
         assertThat(parse.text()).isEqualTo("Reads 350 sq ft, 12 m2, 600 sq in.");
         assertThat(parse.refuses()).isEqualTo(Map.of("MeasureTextException", "if it is no area"));
 
-        Entry repeat = INDEX.of(Words.class.getName(), "repeat(int,IntFunction)").orElseThrow();
+        Entry repeat =
+                INDEX.of(Words.class.getName(), "repeat(int,IntFunction)").orElseThrow();
         assertThat(repeat.parameters())
                 .containsExactly(new Parameter("int", "times"), new Parameter("IntFunction<T>", "make"));
-        assertThat(INDEX.all()).noneMatch(entry -> entry.text().contains("{@") || entry.text().contains("</"));
+        assertThat(INDEX.all())
+                .noneMatch(entry -> entry.text().contains("{@") || entry.text().contains("</"));
     }
 
     @Test
     void of_componentOfARecord_hasItsParamOrItsInterfacesText() {
-        assertThat(INDEX.of("org.kerfleaf.sketch.Joint", "every()").orElseThrow().text())
+        assertThat(INDEX.of("org.kerfleaf.sketch.Joint", "every()")
+                        .orElseThrow()
+                        .text())
                 .isEqualTo("how far apart fasteners stand at most, along the contact");
         assertThat(INDEX.of("org.kerfleaf.sketch.Bolt", "metal()").orElseThrow().text())
                 .isEqualTo("What it is made of or coated with.");

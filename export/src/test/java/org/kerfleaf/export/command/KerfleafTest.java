@@ -237,14 +237,14 @@ class KerfleafTest {
     void kerfleaf_unknownWord_saysWhichThereAre() {
         assertThat(run("plann", "tray.md")).isEqualTo(2);
         saysOnly(
-                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check; for example: kerfleaf plan shelf.md");
+                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check, words; for example: kerfleaf plan shelf.md");
     }
 
     @Test
     void kerfleaf_nothing_saysWhatBelongsThere() {
         assertThat(run()).isEqualTo(2);
         saysOnly(
-                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check; for example: kerfleaf plan shelf.md");
+                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check, words; for example: kerfleaf plan shelf.md");
     }
 
     @Test

@@ -80,6 +80,14 @@ public final class TypeWords {
             case "EdgeOf" -> "a part's edge, like roof.eave()";
             case "Shape" -> "a shape, like round(\"1 in\")";
             case "Asked" -> "a value known only when planned";
+            case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
+            case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
+            case "Held" -> "a held size";
+            case "Units" -> "the workbook's unit";
+            case "Prices" -> "the workbook's currency";
+            case "SiteSaid" -> "the place it stands in";
+            case "CutAll", "WorkTime", "People", "Ahead" -> "a thing said of the work";
+            case "BoughtKit" -> "a bought kit";
             default -> withArticle(bare);
         };
     }

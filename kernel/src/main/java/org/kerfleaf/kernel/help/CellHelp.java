@@ -78,7 +78,9 @@ public final class CellHelp implements AutoCloseable {
             types(begun).forEach(type -> byName.putIfAbsent(type.name(), type));
         }
         return new Completions(
-                from, writing.nameEnd(), byName.values().stream().sorted(LIKELIEST).toList());
+                from,
+                writing.nameEnd(),
+                byName.values().stream().sorted(LIKELIEST).toList());
     }
 
     private Completion completion(Sayable one, boolean fits) {
@@ -96,12 +98,12 @@ public final class CellHelp implements AutoCloseable {
 
     /** Two ways to say a word are shown as one; brackets are left open if one of them takes more. */
     private static Completion together(Completion one, Completion other) {
-        boolean more = !one.insert().equals(other.insert());
-        boolean second = other.fits() && !one.fits() && one.kind() == other.kind();
-        Completion shown = second ? other : one;
+        Completion shown = LIKELIEST.compare(one, other) <= 0 ? one : other;
+        boolean hidden = one.kind() == Kind.OWN && other.kind() != Kind.OWN;
+        boolean more = !hidden && !one.insert().equals(other.insert());
         return new Completion(
                 shown.name(),
-                more && one.kind() == other.kind() ? shown.name() + "(" : shown.insert(),
+                more ? shown.name() + "(" : shown.insert(),
                 shown.what(),
                 shown.sentence(),
                 shown.kind(),
@@ -120,8 +122,14 @@ public final class CellHelp implements AutoCloseable {
         Writing writing = Writing.at(textOf(source, cell), offset);
         Optional<WordHelp> word = writing.isNotJava()
                 ? Optional.empty()
-                : help(source, cell, writing.nameBegin(), writing.text().substring(writing.nameBegin(), writing.nameEnd()), -1);
-        return word.or(() -> writing.call().flatMap(call -> help(source, cell, call.begin(), call.word(), call.commas())));
+                : help(
+                        source,
+                        cell,
+                        writing.nameBegin(),
+                        writing.text().substring(writing.nameBegin(), writing.nameEnd()),
+                        -1);
+        return word.or(
+                () -> writing.call().flatMap(call -> help(source, cell, call.begin(), call.word(), call.commas())));
     }
 
     private Optional<WordHelp> help(WorkbookSource source, int cell, int begin, String word, int commas) {
@@ -148,16 +156,18 @@ public final class CellHelp implements AutoCloseable {
     }
 
     private Signature signature(Sayable one) {
-        return entry(one).map(Signature::of).orElseGet(() -> Signature.of(
-                one.name(),
-                one.isMethod(),
-                one.parameters().stream()
-                        .collect(Collectors.toMap(
-                                parameter -> parameter.getSimpleName().toString(),
-                                parameter -> parameter.asType().toString(),
-                                (a, b) -> a,
-                                LinkedHashMap::new)),
-                one.type().toString()));
+        return entry(one)
+                .map(Signature::of)
+                .orElseGet(() -> Signature.of(
+                        one.name(),
+                        one.isMethod(),
+                        one.parameters().stream()
+                                .collect(Collectors.toMap(
+                                        parameter -> parameter.getSimpleName().toString(),
+                                        parameter -> parameter.asType().toString(),
+                                        (a, b) -> a,
+                                        LinkedHashMap::new)),
+                        one.type().toString()));
     }
 
     private Optional<Entry> entry(Sayable one) {
@@ -166,7 +176,8 @@ public final class CellHelp implements AutoCloseable {
         }
         String bare = one.isMethod()
                 ? one.parameters().stream()
-                        .map(parameter -> TypeWords.shortName(erased(parameter.asType().toString())))
+                        .map(parameter ->
+                                TypeWords.shortName(erased(parameter.asType().toString())))
                         .collect(Collectors.joining(",", "(", ")"))
                 : "";
         return index.of(one.element().getEnclosingElement().toString(), one.name() + bare);
@@ -181,7 +192,12 @@ public final class CellHelp implements AutoCloseable {
                 .filter(entry -> entry.name().isEmpty() && !entry.group().isEmpty())
                 .filter(entry -> !entry.saidOf().contains(".") && entry.saidOf().startsWith(begun))
                 .map(entry -> new Completion(
-                        entry.saidOf(), entry.saidOf() + " ", "what kind of thing it is", entry.sentence(), Kind.TYPE, false))
+                        entry.saidOf(),
+                        entry.saidOf() + " ",
+                        "what kind of thing it is",
+                        entry.sentence(),
+                        Kind.TYPE,
+                        false))
                 .toList();
     }
 

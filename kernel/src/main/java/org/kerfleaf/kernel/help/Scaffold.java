@@ -74,7 +74,9 @@ final class Scaffold implements AutoCloseable {
     private static String declaration(Piece piece) {
         String masked = Masked.of(piece.text());
         int equals = masked.indexOf('=');
-        boolean typed = piece.names().size() == 1 && equals > 0 && !masked.stripLeading().startsWith("var ");
+        boolean typed = piece.names().size() == 1
+                && equals > 0
+                && !masked.stripLeading().startsWith("var ");
         boolean whole = !piece.names().isEmpty() && Writing.closing(masked).isEmpty();
         return typed ? piece.text().substring(0, equals) : whole ? piece.text() : "";
     }

@@ -131,20 +131,20 @@ final class Scene {
         for (Element member : task.getElements().getAllMembers(type)) {
             boolean isStatic = member.getModifiers().contains(Modifier.STATIC);
             boolean visible = member.getModifiers().contains(Modifier.PUBLIC) || own;
-            boolean value = member.getKind() == ElementKind.METHOD || member.getKind().isField();
+            boolean value =
+                    member.getKind() == ElementKind.METHOD || member.getKind().isField();
             if (value && visible && isStatic == ofType && !isTheJdks(member)) {
                 TypeMirror typed = task.getTypes().asMemberOf(seen, member);
                 all.add(new Sayable(
-                        member,
-                        typed instanceof ExecutableType method ? method.getReturnType() : typed,
-                        own));
+                        member, typed instanceof ExecutableType method ? method.getReturnType() : typed, own));
             }
         }
     }
 
     /** What every object has, and what is of no use to a maker. */
     private static boolean isTheJdks(Element member) {
-        String of = ((TypeElement) member.getEnclosingElement()).getQualifiedName().toString();
+        String of =
+                ((TypeElement) member.getEnclosingElement()).getQualifiedName().toString();
         return of.equals("java.lang.Object")
                 || of.equals("java.lang.Enum")
                 || Set.of("equals", "hashCode", "toString", "compareTo", "valueOf", "values", "imports")
@@ -173,7 +173,8 @@ final class Scene {
                 method.getParameters().forEach(one -> name(around, one, names));
             }
         }
-        TypeElement cells = (TypeElement) trees.getElement(new TreePath(new TreePath(unit), unit.getTypeDecls().get(0)));
+        TypeElement cells = (TypeElement) trees.getElement(
+                new TreePath(new TreePath(unit), unit.getTypeDecls().get(0)));
         membersOf(cells, (DeclaredType) cells.asType(), false, true, names);
         names.removeIf(one -> one.element().getSimpleName().contentEquals("cells"));
         return names;
@@ -197,7 +198,8 @@ final class Scene {
         Tree parent = expression.getParentPath().getLeaf();
         if (parent instanceof VariableTree variable && variable.getType() != null) {
             TypeMirror type = trees.getTypeMirror(new TreePath(expression.getParentPath(), variable.getType()));
-            boolean known = type != null && (type.getKind() == TypeKind.DECLARED || type.getKind().isPrimitive());
+            boolean known = type != null
+                    && (type.getKind() == TypeKind.DECLARED || type.getKind().isPrimitive());
             return known ? List.of(type) : List.of();
         }
         if (parent instanceof MethodInvocationTree call && call.getArguments().contains(expression.getLeaf())) {

@@ -45,9 +45,7 @@ public record Signature(
     public static Signature of(Entry entry) {
         List<Parameter> parameters = entry.parameters().stream()
                 .map(one -> new Parameter(
-                        one.name(),
-                        TypeWords.wanted(one.type()),
-                        entry.more().getOrDefault(one.name(), "")))
+                        one.name(), TypeWords.wanted(one.type()), entry.more().getOrDefault(one.name(), "")))
                 .toList();
         return new Signature(
                 entry.name(),

@@ -95,11 +95,14 @@ class CellHelpTest {
 
     @Test
     void complete_whereALengthIsWanted_offersOwnLengthsThenWordsThatGiveOne() {
-        List<Completion> offered = at(STOCK, "Part lid = panel(\"Lid\", ply).wide(|").all();
+        List<Completion> offered =
+                at(STOCK, "Part lid = panel(\"Lid\", ply).wide(|").all();
 
         assertThat(offered.stream().map(Completion::name).limit(2)).containsExactly("twice", "width");
         assertThat(offered.get(1).what()).isEqualTo("a length");
-        assertThat(offered.stream().filter(one -> one.kind() == Kind.WORD && one.fits()).map(Completion::name))
+        assertThat(offered.stream()
+                        .filter(one -> one.kind() == Kind.WORD && one.fits())
+                        .map(Completion::name))
                 .contains("length", "size", "pick");
         assertThat(offered.stream().map(Completion::name).toList().indexOf("ply"))
                 .as("a sheet is no length")
@@ -109,7 +112,9 @@ class CellHelpTest {
     @Test
     void complete_whereAPlacingIsWanted_offersThePlacings() {
         List<Completion> offered = at(
-                        STOCK, "var floorIn = place(floor);\nvar lid = 3;", "var on = fasten(floorIn).to(|).screwed(woodScrew(6, \"1 in\"))")
+                        STOCK,
+                        "var floorIn = place(floor);\nvar lid = 3;",
+                        "var on = fasten(floorIn).to(|).screwed(woodScrew(6, \"1 in\"))")
                 .all();
         assertThat(offered.get(0))
                 .isEqualTo(new Completion("floorIn", "floorIn", "a part in its place", "", Kind.OWN, true));
@@ -137,7 +142,8 @@ class CellHelpTest {
         List<Completion> offered = at(STOCK, "var f = place(floor).flushAt(|").all();
         assertThat(offered.stream().filter(Completion::fits).map(Completion::name))
                 .containsExactly(
-                        "BACK", "BOTTOM", "EAVES", "FRONT", "GABLES", "INSIDE", "LEFT", "OUTSIDE", "RIDGE", "RIGHT", "TOP");
+                        "BACK", "BOTTOM", "EAVES", "FRONT", "GABLES", "INSIDE", "LEFT", "OUTSIDE", "RIDGE", "RIGHT",
+                        "TOP");
         assertThat(offered.get(0).what()).isEqualTo("a side");
     }
 
@@ -167,7 +173,8 @@ class CellHelpTest {
     void complete_inALambdaAndInAMethodOfTheCell_knowsItsNames() {
         assertThat(names(at(STOCK, "var all = repeat(3, index -> panel(\"D\" + inde|")))
                 .containsExactly("index");
-        assertThat(names(at(STOCK, "Part shelf(Length deepness) {\n  return panel(\"S\", ply).wide(width).deep(deepn|")))
+        assertThat(names(
+                        at(STOCK, "Part shelf(Length deepness) {\n  return panel(\"S\", ply).wide(width).deep(deepn|")))
                 .containsExactly("deepness");
         assertThat(names(at(STOCK, "Part shelf(Length deepness) {\n  return panel(\"S\", ply).wide(wid|")))
                 .startsWith("width");
@@ -182,7 +189,8 @@ class CellHelpTest {
 
     @Test
     void explain_insideBrackets_saysWhichParameter() {
-        WordHelp rabbet = explained(STOCK, "var a = floor.rabbet(INSIDE, TOP, wide(\"1/2 in\"), |").orElseThrow();
+        WordHelp rabbet = explained(STOCK, "var a = floor.rabbet(INSIDE, TOP, wide(\"1/2 in\"), |")
+                .orElseThrow();
 
         assertThat(rabbet.parameter()).isEqualTo(3);
         assertThat(rabbet.signatures()).hasSize(2);
@@ -195,23 +203,29 @@ class CellHelpTest {
 
     @Test
     void explain_insideQuotes_isAboutTheWordAround() {
-        WordHelp size = explained(STOCK, "Length d = size(\"De|pth\", \"11 in\");").orElseThrow();
+        WordHelp size =
+                explained(STOCK, "Length d = size(\"De|pth\", \"11 in\");").orElseThrow();
         assertThat(size.parameter()).isZero();
-        assertThat(size.signatures()).extracting(Signature::written).containsExactly("size(label, value)", "size(label, value, range)");
+        assertThat(size.signatures())
+                .extracting(Signature::written)
+                .containsExactly("size(label, value)", "size(label, value, range)");
     }
 
     @Test
     void explain_thirdOfSize_showsTheOneThatTakesThreeFirst() {
-        WordHelp size = explained(STOCK, "Length d = size(\"Depth\", \"11 in\", |").orElseThrow();
+        WordHelp size =
+                explained(STOCK, "Length d = size(\"Depth\", \"11 in\", |").orElseThrow();
         assertThat(size.parameter()).isEqualTo(2);
         assertThat(size.signatures().get(0).written()).isEqualTo("size(label, value, range)");
     }
 
     @Test
     void explain_anyNumber_staysInTheLastParameter() {
-        WordHelp to = explained(STOCK, "var f = place(floor);\nvar j = fasten(f).to(f, f, f|, f);").orElseThrow();
+        WordHelp to = explained(STOCK, "var f = place(floor);\nvar j = fasten(f).to(f, f, f|, f);")
+                .orElseThrow();
         assertThat(to.signatures().get(0).written()).isEqualTo("f");
-        WordHelp around = explained(STOCK, "var f = place(floor);\nvar j = fasten(f).to(f, f, |").orElseThrow();
+        WordHelp around = explained(STOCK, "var f = place(floor);\nvar j = fasten(f).to(f, f, |")
+                .orElseThrow();
         assertThat(around.signatures().get(0).written()).isEqualTo("to(others)");
         assertThat(around.parameter()).isZero();
         assertThat(around.signatures().get(0).parameters().get(0).what())
@@ -232,7 +246,11 @@ class CellHelpTest {
     void explain_onANameOrMethodOfTheWorkbook_saysWhatItIs() {
         assertThat(explained(STOCK, "var w = wid|th;").orElseThrow().signatures())
                 .containsExactly(new Signature("width", false, List.of(), "a length", "", List.of(), Optional.empty()));
-        assertThat(explained(STOCK, "var w = twice(|").orElseThrow().signatures().get(0).parameters())
+        assertThat(explained(STOCK, "var w = twice(|")
+                        .orElseThrow()
+                        .signatures()
+                        .get(0)
+                        .parameters())
                 .containsExactly(new Parameter("one", "a length", ""));
     }
 
