@@ -16,7 +16,7 @@ public record Bolt(Origin origin, Length diameter, Metal metal, int packOf, Opti
         return new Bolt(origin, diameter, Metal.HOT_DIP_GALVANISED, packOf, price);
     }
 
-    /** The price of one bolt with its nut and washer. @example carriageBolt("3/8 in").costs("2.70") */
+    /** The price of one bolt. @example carriageBolt("3/8 in").costs("2.70") */
     public Bolt costs(String each) {
         return new Bolt(origin, diameter, metal, packOf, Optional.of(SketchRun.price(each)));
     }

@@ -74,6 +74,10 @@ final class Vocabulary {
 
     private static Said said(List<Entry> ways) {
         Entry first = ways.get(0);
+        Entry shown = ways.stream()
+                .filter(way -> way.example().isPresent())
+                .findFirst()
+                .orElseThrow();
         List<Form> forms =
                 ways.stream().map(Signature::of).map(Vocabulary::form).toList();
         String of = first.standsAlone() ? "" : TypeWords.of(first.saidOf());
@@ -81,9 +85,9 @@ final class Vocabulary {
                 first.name(),
                 first.group(),
                 of,
-                first.sentence(),
+                shown.sentence(),
                 forms,
-                INDEX.exampleOf(first).orElseThrow(),
+                shown.example().orElseThrow(),
                 next(first));
     }
 

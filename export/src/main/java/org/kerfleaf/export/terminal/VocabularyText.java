@@ -127,6 +127,8 @@ public final class VocabularyText {
             page.paragraph("Of that can be said "
                     + word.next().stream().map(next -> "." + next).collect(Collectors.joining(", ")));
         }
+        page.blank();
+        page.paragraph("What the example speaks of stands at the end of: kerfleaf words");
     }
 
     /** Code, a statement to a line; what is too long goes on further in, from a dot if there is one, else from a blank. */
@@ -144,15 +146,17 @@ public final class VocabularyText {
 
     private static int lastBreak(String line, int width) {
         boolean quoted = false;
+        int depth = 0;
         int dot = 0;
         int blank = width;
         int text = line.length() - line.stripLeading().length();
         for (int at = text + 1; at < width; at++) {
             char c = line.charAt(at);
             quoted ^= c == '"';
+            depth += quoted ? 0 : c == '(' ? 1 : c == ')' ? -1 : 0;
             if (!quoted && c == ' ') {
                 blank = at;
-            } else if (!quoted && c == '.' && line.charAt(at - 1) == ')') {
+            } else if (!quoted && depth == 0 && c == '.' && line.charAt(at - 1) == ')') {
                 dot = at;
             }
         }
