@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
@@ -12,6 +13,9 @@ import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.kernel.compile.CellCompiler;
 import org.kerfleaf.kernel.compile.CompiledCache;
 import org.kerfleaf.kernel.compile.CompiledWorkbook;
+import org.kerfleaf.kernel.help.CellHelp;
+import org.kerfleaf.kernel.help.Completions;
+import org.kerfleaf.kernel.help.WordHelp;
 import org.kerfleaf.kernel.wire.Request;
 
 /**
@@ -24,6 +28,7 @@ public final class Kernel implements AutoCloseable {
 
     private final KernelLimits limits;
     private final CellCompiler compiler;
+    private volatile CellHelp help;
     private final List<Thread> replacing = new ArrayList<>();
     private CompletableFuture<Child> child;
     private boolean closed;
@@ -70,6 +75,27 @@ public final class Kernel implements AutoCloseable {
             log = runOnce(source, sizes, compiled, stops.keySet());
         }
         return new Outcomes(source, compiled, log, stops, limits).collect(sizes);
+    }
+
+    /**
+     * What can stand at a place of a cell, as {@link CellHelp#complete} says. It answers while cells run: only compiling makes it
+     * wait.
+     */
+    public Completions complete(WorkbookSource source, int cell, int offset) {
+        return compiler.onThread(() -> help().complete(source, cell, offset));
+    }
+
+    /** What the word at a place of a cell takes and means, as {@link CellHelp#explain} says. It answers while cells run. */
+    public Optional<WordHelp> explain(WorkbookSource source, int cell, int offset) {
+        return compiler.onThread(() -> help().explain(source, cell, offset));
+    }
+
+    /** Made when first asked for, on the compiler's thread. */
+    private CellHelp help() {
+        if (help == null) {
+            help = new CellHelp();
+        }
+        return help;
     }
 
     /** One run that began; a child that ends before its first unit is replaced once. */
@@ -159,6 +185,9 @@ public final class Kernel implements AutoCloseable {
         if (!closed) {
             closed = true;
             compiler.close();
+            if (help != null) {
+                help.close();
+            }
             end(child);
             replacing.forEach(Kernel::await);
         }

@@ -7,6 +7,7 @@ import java.math.RoundingMode;
  * An angle or a slope, counted in billionths of a degree; a slope is the angle it makes with the level.
  *
  * @param nanodegrees the count; 30 degrees are 30 000 000 000
+ * @group measures
  */
 public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
     /** Flat, or square. */
@@ -41,22 +42,27 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
         return AngleText.parse(text);
     }
 
+    /** Whether it is flat, or square. */
     public boolean isZero() {
         return nanodegrees == 0;
     }
 
+    /** This and another. @example Angle steeper = slope.plus(Angle.parse("5 deg")) */
     public Angle plus(Angle other) {
         return new Angle(EXACT.plus(nanodegrees, other.nanodegrees));
     }
 
+    /** This less another. @example Angle flatter = slope.minus(Angle.parse("5 deg")) */
     public Angle minus(Angle other) {
         return new Angle(EXACT.minus(nanodegrees, other.nanodegrees));
     }
 
+    /** So many times this. */
     public Angle times(long count) {
         return new Angle(EXACT.times(nanodegrees, count));
     }
 
+    /** Half of this: each piece's share where two are mitred. @example Angle mitre = slope.half() */
     public Angle half() {
         return dividedBy(2);
     }
@@ -66,22 +72,32 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
         return new Angle(EXACT.dividedBy(nanodegrees, parts));
     }
 
-    /** What is left to a right angle: a mitre saw reads from square. */
+    /** What is left to a right angle: a mitre saw reads from square. @example Angle fromSquare = slope.complement() */
     public Angle complement() {
         return RIGHT.minus(this);
     }
 
-    /** What a slope rises over a level run: run · tan. @throws ArithmeticException if this stands upright */
+    /**
+     * What a slope rises over a level run: run · tan.
+     *
+     * @throws ArithmeticException if this stands upright
+     * @example Length higher = slope.rise(depth)
+     */
     public Length rise(Length run) {
         return run.times(notUpright().tan());
     }
 
-    /** How long a slope is over a level run: run / cos. @throws ArithmeticException if this stands upright */
+    /**
+     * How long a slope is over a level run: run / cos.
+     *
+     * @throws ArithmeticException if this stands upright
+     * @example Length alongTheSlope = slope.lengthOver(depth)
+     */
     public Length lengthOver(Length run) {
         return run.times(1 / notUpright().cos());
     }
 
-    /** What a slope drops along its own length: length · sin. */
+    /** What a slope drops along its own length: length · sin. @example Length lower = slope.drop(length("2 in")) */
     public Length drop(Length alongSlope) {
         return alongSlope.times(sin());
     }
@@ -93,22 +109,27 @@ public record Angle(long nanodegrees) implements Quantity, Comparable<Angle> {
         return this;
     }
 
+    /** Its sine. */
     public double sin() {
         return StrictMath.sin(inRadians());
     }
 
+    /** Its cosine. */
     public double cos() {
         return StrictMath.cos(inRadians());
     }
 
+    /** Its tangent: rise by run. */
     public double tan() {
         return StrictMath.tan(inRadians());
     }
 
+    /** In degrees, as a decimal number. */
     public double inDegrees() {
         return nanodegrees / PER_DEGREE;
     }
 
+    /** In radians, as a decimal number. */
     public double inRadians() {
         return StrictMath.toRadians(inDegrees());
     }

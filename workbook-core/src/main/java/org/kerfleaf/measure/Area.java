@@ -6,6 +6,7 @@ package org.kerfleaf.measure;
  * @param squareMillimetres the number; below zero only as a difference
  */
 public record Area(double squareMillimetres) implements Quantity, Comparable<Area> {
+    /** No area at all. */
     public static final Area ZERO = new Area(0);
 
     private static final double PER_SQUARE_INCH = 645.16;
@@ -15,6 +16,7 @@ public record Area(double squareMillimetres) implements Quantity, Comparable<Are
         squareMillimetres = Decimals.counted(squareMillimetres, "mm2");
     }
 
+    /** Square millimetres. */
     public static Area ofSquareMillimetres(double squareMillimetres) {
         return new Area(squareMillimetres);
     }
@@ -24,14 +26,17 @@ public record Area(double squareMillimetres) implements Quantity, Comparable<Are
         return UnitText.AREA.read(text, Area::new);
     }
 
+    /** This and another. */
     public Area plus(Area other) {
         return new Area(squareMillimetres + other.squareMillimetres);
     }
 
+    /** This less another. */
     public Area minus(Area other) {
         return new Area(squareMillimetres - other.squareMillimetres);
     }
 
+    /** This scaled by a number. */
     public Area times(double count) {
         return new Area(squareMillimetres * count);
     }
@@ -46,14 +51,17 @@ public record Area(double squareMillimetres) implements Quantity, Comparable<Are
         return Volume.ofCubicMillimetres(squareMillimetres * thickness.inMillimetres());
     }
 
+    /** In square inches, as a decimal number. */
     public double inSquareInches() {
         return squareMillimetres / PER_SQUARE_INCH;
     }
 
+    /** In square feet, as a decimal number. */
     public double inSquareFeet() {
         return inSquareInches() / 144;
     }
 
+    /** In square metres, as a decimal number. */
     public double inSquareMetres() {
         return squareMillimetres / 1e6;
     }

@@ -2,6 +2,7 @@ package org.kerfleaf.measure;
 
 /** A number of things, without a unit of its own. */
 public record Count(long number) implements Quantity, Comparable<Count> {
+    /** So many things. */
     public static Count of(long number) {
         return new Count(number);
     }
@@ -16,6 +17,7 @@ public record Count(long number) implements Quantity, Comparable<Count> {
         return Long.compare(number, other.number);
     }
 
+    /** The number. */
     @Override
     public String toString() {
         return Long.toString(number);

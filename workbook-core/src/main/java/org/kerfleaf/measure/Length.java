@@ -10,6 +10,7 @@ import java.math.RoundingMode;
  * and millimetres are both exact and equality is equality. Results of roots and trigonometry are rounded to 1 nm.
  *
  * @param nanometres the count, from about -9.2 to 9.2 million kilometres; may be negative
+ * @group measures
  */
 public record Length(long nanometres) implements Quantity, Comparable<Length> {
     /** No length at all. */
@@ -66,22 +67,31 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return LengthText.parse(text, whenNoneIsSaid);
     }
 
+    /** Whether it is nothing. */
     public boolean isZero() {
         return nanometres == 0;
     }
 
+    /** Whether it is more than nothing. */
     public boolean isPositive() {
         return nanometres > 0;
     }
 
+    /** Whether it is less than nothing. */
     public boolean isNegative() {
         return nanometres < 0;
     }
 
+    /** Whether it is longer than the other. @example Length shelfDeep = depth.isLongerThan(length("10 in")) ? length("8 in") : depth.minus("2 in") */
     public boolean isLongerThan(Length other) {
         return nanometres > other.nanometres;
     }
 
+    /**
+     * Whether it is shorter than the other.
+     *
+     * @example Length shelfDeep = depth.isShorterThan(length("10 in")) ? depth.minus("2 in") : length("8 in")
+     */
     public boolean isShorterThan(Length other) {
         return nanometres < other.nanometres;
     }
@@ -91,7 +101,7 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return minus(other).absolute().nanometres <= tolerance.nanometres;
     }
 
-    /** This and all the others, end to end. @throws ArithmeticException on overflow */
+    /** This and all the others, end to end. @throws ArithmeticException on overflow @example Length outside = width.plus(t, t) */
     public Length plus(Length... others) {
         long sum = nanometres;
         for (Length other : others) {
@@ -100,12 +110,12 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return new Length(sum);
     }
 
-    /** This and a length said with its unit: {@code width.plus("3 in")}. @throws MeasureTextException if it is no length */
+    /** This and a length said with its unit. @throws MeasureTextException if it is no length */
     public Length plus(String text) {
         return plus(parse(text));
     }
 
-    /** This less all the others. @throws ArithmeticException on overflow */
+    /** This less all the others. @throws ArithmeticException on overflow @example Length between = depth.minus(t, t) */
     public Length minus(Length... others) {
         long rest = nanometres;
         for (Length other : others) {
@@ -114,12 +124,12 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return new Length(rest);
     }
 
-    /** This less a length said with its unit: {@code width.minus("3 in")}. @throws MeasureTextException if it is no length */
+    /** This less a length said with its unit. @throws MeasureTextException if it is no length */
     public Length minus(String text) {
         return minus(parse(text));
     }
 
-    /** So many of this, end to end. @throws ArithmeticException on overflow */
+    /** So many of this, end to end. @throws ArithmeticException on overflow @example Length run = depth.times(4) */
     public Length times(long count) {
         return new Length(EXACT.times(nanometres, count));
     }
@@ -129,7 +139,7 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return new Length(EXACT.times(nanometres, factor));
     }
 
-    /** One of so many equal pieces, rounded to 1 nm. @throws ArithmeticException if there are no pieces */
+    /** One of so many equal pieces, rounded to 1 nm. @throws ArithmeticException if there are no pieces @example Length bay = width.dividedBy(3) */
     public Length dividedBy(long pieces) {
         return new Length(EXACT.dividedBy(nanometres, pieces));
     }
@@ -142,12 +152,17 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return (double) nanometres / other.nanometres;
     }
 
-    /** Half of this, rounded to 1 nm. */
+    /** Half of this, rounded to 1 nm. @example Length middle = width.half() */
     public Length half() {
         return dividedBy(2);
     }
 
-    /** The slope that climbs this much over that run. @throws ArithmeticException if the run is zero */
+    /**
+     * The slope that climbs this much over that run.
+     *
+     * @throws ArithmeticException if the run is zero
+     * @example Angle lean = length("8 in").over(depth)
+     */
     public Angle over(Length run) {
         if (run.isZero()) {
             throw new ArithmeticException("A rise of %s over no run has no slope.".formatted(this));
@@ -155,7 +170,7 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return Angle.ofRadians(StrictMath.atan2(nanometres, run.nanometres));
     }
 
-    /** The area of a rectangle of this by that. */
+    /** The area of a rectangle of this by that. @example Area floorArea = width.by(depth) */
     public Area by(Length other) {
         return Area.ofSquareMillimetres(inMillimetres() * other.inMillimetres());
     }
@@ -165,14 +180,17 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
         return nanometres < 0 ? negated() : this;
     }
 
+    /** This with the other sign. */
     public Length negated() {
         return new Length(EXACT.minus(0, nanometres));
     }
 
+    /** The longer of the two. @example Length longer = width.max(depth) */
     public Length max(Length other) {
         return compareTo(other) >= 0 ? this : other;
     }
 
+    /** The shorter of the two. @example Length shorter = width.min(depth) */
     public Length min(Length other) {
         return compareTo(other) <= 0 ? this : other;
     }

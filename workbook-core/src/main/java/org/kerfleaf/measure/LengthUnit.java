@@ -2,7 +2,9 @@ package org.kerfleaf.measure;
 
 /** The two units a workbook is measured in. Both are exact in nanometres (NIST SP 811: 1 in = 25.4 mm by definition). */
 public enum LengthUnit {
+    /** Inches and their fractions. @group sizes @example measureIn(INCHES) */
     INCHES(25_400_000L, "in"),
+    /** Millimetres. @group sizes @example measureIn(MILLIMETRES) */
     MILLIMETRES(1_000_000L, "mm");
 
     private final long nanometres;

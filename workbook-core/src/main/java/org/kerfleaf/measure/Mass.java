@@ -6,6 +6,7 @@ package org.kerfleaf.measure;
  * @param grams the number; below zero only as a difference
  */
 public record Mass(double grams) implements Quantity, Comparable<Mass> {
+    /** No mass at all. */
     public static final Mass ZERO = new Mass(0);
 
     private static final double PER_POUND = 453.59237;
@@ -15,10 +16,12 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         grams = Decimals.counted(grams, "g");
     }
 
+    /** Grams. */
     public static Mass ofGrams(double grams) {
         return new Mass(grams);
     }
 
+    /** Pounds of 453.59237 g (NIST SP 811, by definition). */
     public static Mass ofPounds(double pounds) {
         return new Mass(pounds * PER_POUND);
     }
@@ -28,14 +31,17 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         return UnitText.MASS.read(text, Mass::new);
     }
 
+    /** This and another. */
     public Mass plus(Mass other) {
         return new Mass(grams + other.grams);
     }
 
+    /** This less another. */
     public Mass minus(Mass other) {
         return new Mass(grams - other.grams);
     }
 
+    /** This scaled by a number. */
     public Mass times(double count) {
         return new Mass(grams * count);
     }
@@ -45,10 +51,12 @@ public record Mass(double grams) implements Quantity, Comparable<Mass> {
         return Decimals.ratio(grams, other.grams, this, other);
     }
 
+    /** In pounds, as a decimal number. */
     public double inPounds() {
         return grams / PER_POUND;
     }
 
+    /** In kilograms, as a decimal number. */
     public double inKilograms() {
         return grams / 1000;
     }

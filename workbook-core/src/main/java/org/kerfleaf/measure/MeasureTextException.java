@@ -28,14 +28,17 @@ public final class MeasureTextException extends IllegalArgumentException {
         return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
     }
 
+    /** The text that was read. */
     public String text() {
         return text;
     }
 
+    /** Where in it something is wrong, from 1. */
     public int column() {
         return column;
     }
 
+    /** What would have been right. */
     public String wanted() {
         return wanted;
     }

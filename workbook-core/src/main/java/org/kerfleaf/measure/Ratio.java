@@ -7,6 +7,7 @@ public record Ratio(double value) implements Quantity, Comparable<Ratio> {
         value = Decimals.counted(value, "(a plain number)");
     }
 
+    /** That number. */
     public static Ratio of(double value) {
         return new Ratio(value);
     }

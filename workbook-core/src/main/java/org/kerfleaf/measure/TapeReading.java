@@ -21,8 +21,11 @@ import java.util.Set;
 public record TapeReading(boolean negative, long whole, int numerator, int denominator, Hair hair, LengthUnit unit) {
     /** How a printed length stands to the true one. */
     public enum Hair {
+        /** On the line. */
         EXACT(""),
+        /** A hair over the line. */
         HEAVY("heavy"),
+        /** A hair under the line. */
         LIGHT("light");
 
         private final String word;
@@ -31,6 +34,7 @@ public record TapeReading(boolean negative, long whole, int numerator, int denom
             this.word = word;
         }
 
+        /** The word behind the number, empty on the line. */
         public String word() {
             return word;
         }

@@ -6,6 +6,7 @@ package org.kerfleaf.measure;
  * @param kelvin the difference in kelvin, which are degrees Celsius here; below zero is colder
  */
 public record TemperatureChange(double kelvin) implements Quantity, Comparable<TemperatureChange> {
+    /** No change at all. */
     public static final TemperatureChange ZERO = new TemperatureChange(0);
 
     /** @throws ArithmeticException if the number is infinite or none */
@@ -13,10 +14,12 @@ public record TemperatureChange(double kelvin) implements Quantity, Comparable<T
         kelvin = Decimals.counted(kelvin, "K");
     }
 
+    /** Kelvin, which are degrees Celsius of difference. */
     public static TemperatureChange ofKelvin(double kelvin) {
         return new TemperatureChange(kelvin);
     }
 
+    /** Degrees Fahrenheit of difference. */
     public static TemperatureChange ofFahrenheit(double degrees) {
         return new TemperatureChange(degrees * 5 / 9);
     }
@@ -26,6 +29,7 @@ public record TemperatureChange(double kelvin) implements Quantity, Comparable<T
         return UnitText.TEMPERATURE_CHANGE.read(text, TemperatureChange::new);
     }
 
+    /** In degrees Fahrenheit, as a decimal number. */
     public double inFahrenheit() {
         return kelvin * 9 / 5;
     }

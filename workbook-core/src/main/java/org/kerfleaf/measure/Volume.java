@@ -6,6 +6,7 @@ package org.kerfleaf.measure;
  * @param cubicMillimetres the number; below zero only as a difference
  */
 public record Volume(double cubicMillimetres) implements Quantity, Comparable<Volume> {
+    /** No volume at all. */
     public static final Volume ZERO = new Volume(0);
 
     private static final double PER_CUBIC_INCH = 16_387.064;
@@ -16,10 +17,12 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
         cubicMillimetres = Decimals.counted(cubicMillimetres, "mm3");
     }
 
+    /** Cubic millimetres. */
     public static Volume ofCubicMillimetres(double cubicMillimetres) {
         return new Volume(cubicMillimetres);
     }
 
+    /** Litres. */
     public static Volume ofLitres(double litres) {
         return new Volume(litres * 1e6);
     }
@@ -34,14 +37,17 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
         return UnitText.VOLUME.read(text, Volume::new);
     }
 
+    /** This and another. */
     public Volume plus(Volume other) {
         return new Volume(cubicMillimetres + other.cubicMillimetres);
     }
 
+    /** This less another. */
     public Volume minus(Volume other) {
         return new Volume(cubicMillimetres - other.cubicMillimetres);
     }
 
+    /** This scaled by a number. */
     public Volume times(double count) {
         return new Volume(cubicMillimetres * count);
     }
@@ -51,22 +57,27 @@ public record Volume(double cubicMillimetres) implements Quantity, Comparable<Vo
         return Decimals.ratio(cubicMillimetres, other.cubicMillimetres, this, other);
     }
 
+    /** In cubic inches, as a decimal number. */
     public double inCubicInches() {
         return cubicMillimetres / PER_CUBIC_INCH;
     }
 
+    /** In cubic feet, as a decimal number. */
     public double inCubicFeet() {
         return inCubicInches() / 1728;
     }
 
+    /** In litres, as a decimal number. */
     public double inLitres() {
         return cubicMillimetres / 1e6;
     }
 
+    /** In US gallons, as a decimal number. */
     public double inGallons() {
         return cubicMillimetres / PER_GALLON;
     }
 
+    /** In US fluid ounces, as a decimal number. */
     public double inFluidOunces() {
         return inGallons() * 128;
     }

@@ -2,5 +2,5 @@ package org.kerfleaf.sketch;
 
 import org.kerfleaf.measure.Length;
 
-/** A diameter. */
+/** A diameter. @group shapes */
 public record Across(Length length) {}

@@ -5,15 +5,22 @@ package org.kerfleaf.sketch;
  *
  * @param subject the name of the part or stock it is about
  * @param question what is asked
+ * @group asked of the plan
  */
 public record Asked(String subject, Question question) {
     /** What can be asked. */
     public enum Question {
+        /** How many are bought. */
         BOUGHT,
+        /** The angle between a roof and its twin. */
         RIDGE_ANGLE,
+        /** What to set on a mitre saw's scale. */
         MITRE_SCALE,
+        /** How many are cut. */
         COUNT,
+        /** How long it is cut. */
         LENGTH,
+        /** How wide it is cut. */
         WIDTH
     }
 

@@ -2,8 +2,11 @@ package org.kerfleaf.sketch;
 
 /** The bond classes of structural plywood (PS 1-19): how its glue stands the weather. */
 public enum Bond {
+    /** It may stay out in the weather. */
     EXTERIOR("Exterior"),
+    /** It stands a building delay, not the weather. */
     EXPOSURE_1("Exposure 1"),
+    /** For indoors only. */
     INTERIOR("Interior");
 
     private final String words;
@@ -12,6 +15,7 @@ public enum Bond {
         this.words = words;
     }
 
+    /** The words on the label. */
     public String words() {
         return words;
     }

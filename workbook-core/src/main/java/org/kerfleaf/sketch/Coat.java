@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param faces which
  * @param layers with what, in order
+ * @group sealing and paint
  */
 public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) implements Declaration {
     public Coat {
@@ -18,9 +19,13 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) impleme
 
     /** Which faces a set of faces holds. */
     public enum Which {
+        /** The inside faces. */
         INSIDE,
+        /** The outside faces. */
         OUTSIDE,
+        /** Both wide faces of one part. */
         BOTH_OF,
+        /** Both cut ends of one part. */
         ENDS_OF
     }
 
@@ -28,6 +33,7 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) impleme
      * A set of faces: the inside or outside faces of what is put together, or both wide faces or both cut ends of one part.
      *
      * @param part the part's name, for {@code BOTH_OF} and {@code ENDS_OF}
+     * @group sealing and paint
      */
     public record Faces(Which which, Optional<String> part) {}
 
@@ -39,7 +45,7 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) impleme
         return with(paint, new Coats(1));
     }
 
-    /** So many coats of it. */
+    /** So many coats of it. @example coat(outsideFaces()).with(primer).with(colour, times(2)) */
     public Coat with(Paint paint, Coats coats) {
         List<Layer> more = new ArrayList<>(layers);
         more.add(new Layer(paint, coats.number()));

@@ -1,4 +1,4 @@
 package org.kerfleaf.sketch;
 
-/** How many coats. */
+/** How many coats. @group sealing and paint */
 public record Coats(int number) {}

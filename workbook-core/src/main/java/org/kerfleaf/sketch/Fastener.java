@@ -6,6 +6,7 @@ import org.kerfleaf.measure.Length;
 
 /** A screw, nail or bolt that can be bought. */
 public sealed interface Fastener extends Declaration permits Screw, Nail, Bolt {
+    /** What it is made of or coated with. */
     Metal metal();
 
     /** How many one pack holds, 1 for loose pieces. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param into the placings it goes into: one part with an opening, or all boards of a frame; empty if not said
  * @param bedding what it lies on, if said
  * @param beads what holds it, if said
+ * @group door and glazing
  */
 public record Glazing(Origin origin, String pane, List<Origin> into, Optional<Item> bedding, Optional<Item> beads)
         implements Declaration {
@@ -18,16 +19,18 @@ public record Glazing(Origin origin, String pane, List<Origin> into, Optional<It
         into = List.copyOf(into);
     }
 
-    /** Into the opening of one part, or into the rabbet of a frame of boards. */
+    /** Into the opening of one part, or into the rabbet of a frame of boards. @example glaze(pane).into(doorIn) */
     public Glazing into(Placing... placings) {
         List<Origin> all = Arrays.stream(placings).map(Placing::origin).toList();
         return new Glazing(origin, pane, all, bedding, beads);
     }
 
+    /** What it lies on. @example glaze(pane).into(doorIn).bedded(glazingTape("1/16 in")) */
     public Glazing bedded(Item tape) {
         return new Glazing(origin, pane, into, Optional.of(tape), beads);
     }
 
+    /** What holds it in. @example glaze(pane).into(doorIn).held(beads("3/8 in")) */
     public Glazing held(Item by) {
         return new Glazing(origin, pane, into, bedding, Optional.of(by));
     }

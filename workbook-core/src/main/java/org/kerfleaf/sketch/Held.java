@@ -12,6 +12,7 @@ import org.kerfleaf.measure.Length;
  * @param label of the size
  * @param value as it holds in this run
  * @param at {@link Side#INSIDE} or {@link Side#OUTSIDE}, as it holds in this run
+ * @group sizes
  */
 public record Held(String label, Length value, Side at) {
     private static final String IS_HELD = " is held";
@@ -53,7 +54,11 @@ public record Held(String label, Length value, Side at) {
         return inside;
     }
 
-    /** The clear inside between a wall of one sheet and a wall of the other. */
+    /**
+     * The clear inside between a wall of one sheet and a wall of the other.
+     *
+     * @example Length clear = held(OUTSIDE, "Whole width", "24 in").between(ply, ply)
+     */
     public Length between(Sheet one, Sheet other) {
         return between(one.thickness(), other.thickness());
     }

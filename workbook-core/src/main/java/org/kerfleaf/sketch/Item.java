@@ -17,6 +17,7 @@ import org.kerfleaf.measure.Length;
  * @param roll the length one roll holds
  * @param stopsAt how far open a stay or hinge lets what hangs on it, if said
  * @param price of one piece or roll, if said
+ * @group door and glazing
  */
 public record Item(
         Kind kind,
@@ -32,13 +33,21 @@ public record Item(
 
     /** What a fitting is. */
     public enum Kind {
+        /** A hinge. */
         HINGE("hinge"),
+        /** A catch. */
         CATCH("catch"),
+        /** A knob. */
         KNOB("knob"),
+        /** A stay. */
         STAY("stay"),
+        /** A weatherstrip. */
         WEATHERSTRIP("weatherstrip"),
+        /** A glazing tape. */
         GLAZING_TAPE("glazing tape"),
+        /** Glazing beads. */
         BEADS("glazing beads"),
+        /** Any other fitting. */
         OTHER("fitting");
 
         private final String words;
@@ -47,6 +56,7 @@ public record Item(
             this.words = words;
         }
 
+        /** The word in a sentence. */
         public String words() {
             return words;
         }
@@ -66,39 +76,51 @@ public record Item(
                 Optional.empty());
     }
 
+    /** Of stainless steel. @example fit(hinge("butt").stainless()).times(2).at(doorIn, LEFT) */
     public Item stainless() {
         return new Item(kind, name, Metal.STAINLESS, wide, thick, squeezedTo, roll, stopsAt, price);
     }
 
+    /** Hot-dip galvanised: a thick coat of zinc, for outdoors. @example fit(hinge("strap").hotDipGalvanised()).times(2).at(doorIn, LEFT) */
     public Item hotDipGalvanised() {
         return new Item(kind, name, Metal.HOT_DIP_GALVANISED, wide, thick, squeezedTo, roll, stopsAt, price);
     }
 
+    /** How wide it is, of a strip or bead. @example fit(fitting("drip edge").wide(length("2 in"))) */
     public Item wide(Length width) {
         return new Item(kind, name, metal, Optional.of(width), thick, squeezedTo, roll, stopsAt, price);
     }
 
+    /** How thick it is, of a strip or tape. @example fit(fitting("rubber strip").thick(length("1/8 in"))) */
     public Item thick(Length thickness) {
         return new Item(kind, name, metal, wide, Optional.of(thickness), squeezedTo, roll, stopsAt, price);
     }
 
-    /** Its spindle goes through a hole this wide. */
+    /** Its spindle goes through a hole this wide. @example fit(knob().through("3/16 in")).at(doorIn, RIGHT) */
     public Item through(String spindle) {
         return thick(SketchRun.length(spindle));
     }
 
-    /** How thick it is when the door is shut. */
+    /**
+     * How thick it is when the door is shut.
+     *
+     * @example fit(weatherstrip(wide("3/8 in"), thick("3/16 in")).squeezedTo("1/8 in")).around(doorIn, "doorway")
+     */
     public Item squeezedTo(String thickness) {
         return new Item(kind, name, metal, wide, thick, Optional.of(SketchRun.length(thickness)), roll, stopsAt, price);
     }
 
-    /** How much one roll holds. */
+    /** How much one roll holds, as a length. @example fit(weatherstrip(wide("3/8 in"), thick("3/16 in")).roll("10 ft")).around(doorIn, "doorway") */
     public Item roll(String holds) {
         return new Item(
                 kind, name, metal, wide, thick, squeezedTo, Optional.of(SketchRun.length(holds)), stopsAt, price);
     }
 
-    /** How far open it lets a door or lid: {@code stay("chain").stopsAt("95 deg")}. Said of a stay, or of a hinge with a stop. */
+    /**
+     * How far open it lets a door or lid, more than 0 and up to 270 degrees; said of a stay, or of a hinge with a stop.
+     *
+     * @example fit(stay("chain").stopsAt("95 deg")).at(doorIn, LEFT)
+     */
     public Item stopsAt(String open) {
         Angle angle = Angle.parse(open);
         if (kind != Kind.STAY && kind != Kind.HINGE) {
@@ -112,6 +134,7 @@ public record Item(
         return new Item(kind, name, metal, wide, thick, squeezedTo, roll, Optional.of(angle), price);
     }
 
+    /** The price of one piece, or of one roll. @example fit(knob().costs("2.90")).at(doorIn, RIGHT) */
     public Item costs(String each) {
         return new Item(kind, name, metal, wide, thick, squeezedTo, roll, stopsAt, Optional.of(SketchRun.price(each)));
     }

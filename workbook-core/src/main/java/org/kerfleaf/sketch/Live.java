@@ -8,12 +8,16 @@ import org.kerfleaf.measure.Length;
 /** The value of one expression in prose. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "is")
 public sealed interface Live {
+    /** A length. */
     record OfLength(Length length) implements Live {}
 
+    /** An angle or slope. */
     record OfAngle(Angle angle) implements Live {}
 
+    /** Anything else, as text. */
     record OfText(String text) implements Live {}
 
+    /** A question the plan answers. */
     record OfQuestion(Asked asked) implements Live {}
 
     /** What an expression's value is in prose; of something that may not have been said, what was said. */

@@ -17,6 +17,7 @@ import org.kerfleaf.measure.Length;
  * @param trim cut off each end before measuring
  * @param species the wood it is of, if said
  * @param lengths the lengths it is sold in, with their prices
+ * @group what we buy
  */
 public record Lumber(
         Origin origin,
@@ -36,17 +37,17 @@ public record Lumber(
     /** One length it is sold in. */
     public record Sold(Length length, Optional<Money> price) {}
 
-    /** Treated against rot. */
+    /** Treated against rot. @example lumber("6x6").treated().lengths("8 ft") */
     public Lumber treated() {
         return new Lumber(origin, name, moulding, true, thickness, width, trim, species, lengths);
     }
 
-    /** The wood it is of, as the trade calls it: {@code ponderosa pine}. */
+    /** The wood it is of, as the trade calls it: {@code ponderosa pine}. @example lumber("1x4").species("ponderosa pine") */
     public Lumber species(String name) {
         return new Lumber(origin, this.name, moulding, preserved, thickness, width, trim, Optional.of(name), lengths);
     }
 
-    /** The section as measured: thickness, then width. */
+    /** The section as measured: thickness, then width. @example lumber("plank 18 × 145").section("18 mm", "145 mm") */
     public Lumber section(String thick, String wide) {
         return new Lumber(
                 origin,
@@ -60,20 +61,20 @@ public record Lumber(
                 lengths);
     }
 
-    /** Cuts this much off each end before measuring. */
+    /** Cuts this much off each end before measuring. @example lumber("2x4").lengths("8 ft").endsTrimmedBy("1/2 in") */
     public Lumber endsTrimmedBy(String much) {
         return new Lumber(
                 origin, name, moulding, preserved, thickness, width, SketchRun.length(much), species, lengths);
     }
 
-    /** A length it is sold in; say its price right after. */
+    /** A length it is sold in; say its price right after. @example lumber("2x4").lengths("8 ft").costs("4.10").lengths("10 ft").costs("5.60") */
     public Lumber lengths(String length) {
         List<Sold> more = new ArrayList<>(lengths);
         more.add(new Sold(SketchRun.length(length), Optional.empty()));
         return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, more);
     }
 
-    /** The price of one, in the length said just before. */
+    /** The price of one, in the length said just before and the workbook's currency. @example lumber("2x4").lengths("8 ft").costs("4.10") */
     public Lumber costs(String each) {
         if (lengths.isEmpty()) {
             throw new SketchException(
@@ -86,7 +87,7 @@ public record Lumber(
         return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, more);
     }
 
-    /** How many of it are bought; known when planned. */
+    /** How many of it are bought; known when planned. @group asked of the plan @example strip.bought() */
     public Asked bought() {
         return new Asked(name, Asked.Question.BOUGHT);
     }

@@ -13,6 +13,7 @@ import org.kerfleaf.measure.Length;
  * @param restsOn the placings on whose sloping edges it comes to lie, if said
  * @param flushAt the side on which its end is in line with what it lies on, if said; else it is in the middle
  * @param past how far it goes past that side, measured along the slope
+ * @group placing
  */
 public record Mount(
         Origin origin, Origin what, Optional<Origin> onTopOf, List<Origin> restsOn, Optional<Side> flushAt, Length past)
@@ -21,22 +22,27 @@ public record Mount(
         restsOn = List.copyOf(restsOn);
     }
 
+    /** Standing on top of that. @example mount(floorIn).onTopOf(postIn) */
     public Mount onTopOf(Placing other) {
         return new Mount(origin, what, Optional.of(other.origin()), restsOn, flushAt, past);
     }
 
-    /** Lying on the sloping edges of these. */
+    /** Lying on the sloping edges of these. @example mount(lidIn).restsOn(lowSidesIn) */
     public Mount restsOn(Placing... supports) {
         List<Origin> on = Arrays.stream(supports).map(Placing::origin).toList();
         return new Mount(origin, what, onTopOf, on, flushAt, past);
     }
 
-    /** Its end on that side is in line with what it lies on. */
+    /** Its end on that side is in line with what it lies on. @example mount(lidIn).restsOn(lowSidesIn).flushAt(FRONT) */
     public Mount flushAt(Side side) {
         return past(side, Length.ZERO);
     }
 
-    /** Its end on that side goes so far past what it lies on, measured along the slope. */
+    /**
+     * Its end on that side goes so far past what it lies on, measured along the slope.
+     *
+     * @example mount(lidIn).restsOn(lowSidesIn).past(FRONT, "1 in")
+     */
     public Mount past(Side side, String by) {
         return past(side, SketchRun.length(by));
     }
@@ -46,7 +52,11 @@ public record Mount(
         return new Mount(origin, what, onTopOf, restsOn, Optional.of(side), by);
     }
 
-    /** In the middle of it, left to right and front to back; where nothing else is said it is anyway. */
+    /**
+     * In the middle of it, left to right and front to back; where nothing else is said it is anyway.
+     *
+     * @example mount(floorIn).onTopOf(postIn).centred()
+     */
     public Mount centred() {
         return this;
     }

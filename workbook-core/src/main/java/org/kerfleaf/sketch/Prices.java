@@ -5,7 +5,7 @@ import java.time.format.DateTimeParseException;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 
-/** The currency of all prices and the day they were true. */
+/** The currency of all prices and the day they were true. @group sizes */
 public record Prices(Origin origin, String currency, LocalDate day) implements Declaration {
     /** Prices in that currency (ISO 4217 code), as of that day (ISO 8601). */
     public static Prices in(String currency, String day) {

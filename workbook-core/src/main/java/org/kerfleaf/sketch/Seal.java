@@ -9,11 +9,13 @@ import org.kerfleaf.measure.Length;
  * @param seams which
  * @param caulk with what, if said
  * @param bead how thick, if said
+ * @group sealing and paint
  */
 public record Seal(Origin origin, Seams seams, Optional<Caulk> caulk, Optional<Length> bead) implements Declaration {
-    /** A set of seams: the inside corners of what is put together at this step, or a length said outright. */
+    /** A set of seams: the inside corners of what is put together at this step, or a length said outright. @group sealing and paint */
     public record Seams(Optional<Length> length) {}
 
+    /** With this caulk, in a bead so thick. @example seal(insideSeams()).with(sealer, bead("1/4 in")) */
     public Seal with(Caulk sealer, Bead across) {
         return new Seal(origin, seams, Optional.of(sealer), Optional.of(across.across()));
     }

@@ -14,6 +14,7 @@ import org.kerfleaf.measure.Length;
  * @param measured its thickness by caliper, if measured
  * @param price of one sheet, if said
  * @param bond how its glue stands the weather, if said
+ * @group what we buy
  */
 public record Sheet(
         Origin origin,
@@ -25,11 +26,12 @@ public record Sheet(
         Optional<Money> price,
         Optional<Bond> bond)
         implements Declaration {
+    /** The thickness on its label. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in") */
     public Sheet soldAs(String thickness) {
         return new Sheet(origin, name, width, length, Optional.of(SketchRun.length(thickness)), measured, price, bond);
     }
 
-    /** What a caliper says. */
+    /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
     public Sheet measured(String thickness) {
         return measured(SketchRun.length(thickness));
     }
@@ -39,26 +41,35 @@ public record Sheet(
         return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond);
     }
 
+    /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
     public Sheet costs(String each) {
         return new Sheet(origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)), bond);
     }
 
-    /** Its label says Exterior: it may stay out in the weather. */
+    /**
+     * Its label says Exterior: it may stay out in the weather.
+     *
+     * @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").bondedForExterior()
+     */
     public Sheet bondedForExterior() {
         return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR));
     }
 
-    /** Its label says Exposure 1: it stands a building delay, not the weather. */
+    /**
+     * Its label says Exposure 1: it stands a building delay, not the weather.
+     *
+     * @example sheet("sheathing", "48 in", "96 in").soldAs("1/2 in").bondedForExposure1()
+     */
     public Sheet bondedForExposure1() {
         return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1));
     }
 
-    /** Its label says Interior. */
+    /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
     public Sheet bondedForInterior() {
         return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR));
     }
 
-    /** The caliper's reading, or what the label says where nobody measured. */
+    /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */
     public Length thickness() {
         return measured.or(() -> soldAs)
                 .orElseThrow(() -> new SketchException(
@@ -66,7 +77,7 @@ public record Sheet(
                                 .formatted(name)));
     }
 
-    /** How many of it are bought; known when planned. */
+    /** How many of it are bought; known when planned. @group asked of the plan @example ply.bought() */
     public Asked bought() {
         return new Asked(name, Asked.Question.BOUGHT);
     }

@@ -15,9 +15,13 @@ public record Size(Origin origin, String label, Kind kind, String value, Optiona
         implements Declaration {
     /** What a size measures. */
     public enum Kind {
+        /** A length. */
         LENGTH,
+        /** An angle or slope. */
         ANGLE,
+        /** A number of things. */
         COUNT,
+        /** One of several words. */
         CHOICE
     }
 }

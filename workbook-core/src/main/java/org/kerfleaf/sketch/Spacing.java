@@ -2,5 +2,5 @@ package org.kerfleaf.sketch;
 
 import org.kerfleaf.measure.Length;
 
-/** How far apart fasteners stand at most. */
+/** How far apart fasteners stand at most. @group joints */
 public record Spacing(Length atMost) {}

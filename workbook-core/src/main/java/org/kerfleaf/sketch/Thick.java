@@ -2,5 +2,5 @@ package org.kerfleaf.sketch;
 
 import org.kerfleaf.measure.Length;
 
-/** A thickness. */
+/** A thickness. @group shapes */
 public record Thick(Length length) {}

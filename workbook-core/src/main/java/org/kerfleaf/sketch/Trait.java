@@ -9,10 +9,10 @@ import org.kerfleaf.measure.TemperatureChange;
 /** One thing said of a part. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "trait")
 public sealed interface Trait {
-    /** Its extent left to right. */
+    /** Its extent left to right. @group shapes */
     record Wide(Length length) implements Trait {}
 
-    /** Its extent front to back. */
+    /** Its extent front to back. @group shapes */
     record Deep(Length length) implements Trait {}
 
     /** Its extent upright; of a part with a sloping top, at the face or edge that {@link SizedOn} names. */

@@ -7,6 +7,7 @@ import org.kerfleaf.measure.MeasureStyle;
  * The unit a workbook is measured and printed in.
  *
  * @param finest the print step, as in {@link MeasureStyle}
+ * @group sizes
  */
 public record Units(Origin origin, LengthUnit unit, int finest) implements Declaration {
     /** Measures in this unit from here on. */
@@ -15,11 +16,12 @@ public record Units(Origin origin, LengthUnit unit, int finest) implements Decla
         return new Units(SketchRun.current().next(), unit, MeasureStyle.of(unit).finest());
     }
 
-    /** Prints to this step: {@code toThe(16)} is 1/16 in. */
+    /** Prints inches to this part of an inch (8, 16, 32 or 64). @example measureIn(INCHES).toThe(16) */
     public Units toThe(int step) {
         return new Units(origin, unit, new MeasureStyle(unit, step).finest());
     }
 
+    /** How lengths print in this unit. */
     public MeasureStyle style() {
         return new MeasureStyle(unit, finest);
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** How long the step takes that this is said in. */
+/** How long the step takes that this is said in. @group the work */
 public record WorkTime(Origin origin, Duration work) implements Declaration {
     private static final Pattern TEXT = Pattern.compile("(?:(\\d+(?:\\.\\d+)?)\\s*h)?\\s*(?:(\\d+)\\s*min)?");
 

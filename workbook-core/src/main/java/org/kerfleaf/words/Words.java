@@ -37,22 +37,22 @@ public final class Words {
 
     // ---- sizes -------------------------------------------------------------------------------------------------
 
-    /** The unit the workbook measures and prints in: {@code measureIn(INCHES)}. */
+    /** The unit the workbook measures and prints in; a number without a unit is in it. @example measureIn(INCHES) */
     public static Units measureIn(LengthUnit unit) {
         return Units.of(unit);
     }
 
-    /** The currency of all prices and the day they were true: {@code pricesIn("USD", "2026-04-12")}. */
+    /** The currency of all prices (three letters, ISO 4217) and the day they were true (year, month, day). @example pricesIn("USD", "2026-04-12") */
     public static Prices pricesIn(String currency, String day) {
         return Prices.in(currency, day);
     }
 
-    /** A length the reader may change. */
+    /** A length the reader may change. @group sizes */
     public static Length size(String label, String value) {
         return Sizes.length(label, value, Optional.empty());
     }
 
-    /** A length the reader may change, within a range: {@code "16 in to 30 in"}. */
+    /** A length the reader may change, within a range. @group sizes @example Length shelfDeep = size("Shelf, deep", "8 in", "6 in to 10 in") */
     public static Length size(String label, String value, String range) {
         return Sizes.length(label, value, Optional.of(range));
     }
@@ -66,44 +66,67 @@ public final class Words {
         return Held.ask(at, label, value, Optional.empty());
     }
 
-    /** A length held inside or outside, within a range: {@code held(INSIDE, "Width", "22 in", "16 in to 30 in")}. */
+    /**
+     * A length held INSIDE or OUTSIDE, within a range.
+     *
+     * @example Length clear = held(INSIDE, "Clear width", "22 in", "16 in to 30 in").between(ply, ply)
+     */
     public static Held held(Side at, String label, String value, String range) {
         return Held.ask(at, label, value, Optional.of(range));
     }
 
-    /** A slope the reader may change: {@code "30 deg"}, {@code "6 in 12"}. */
+    /** A slope the reader may change, in degrees or as rise in run: {@code "30 deg"}, {@code "6 in 12"}. @group sizes */
     public static Angle slope(String label, String value) {
         return Sizes.angle(label, value, Optional.empty());
     }
 
-    /** A slope the reader may change, within a range: {@code "20 deg to 45 deg"}. */
+    /**
+     * A slope the reader may change, within a range: {@code "20 deg to 45 deg"}.
+     *
+     * @group sizes
+     * @example Angle lean = slope("Lean of the lid", "15 deg", "5 deg to 30 deg")
+     */
     public static Angle slope(String label, String value, String range) {
         return Sizes.angle(label, value, Optional.of(range));
     }
 
-    /** A number of things the reader may change, within a range: {@code "1 to 4"}. */
+    /**
+     * A number of things the reader may change, within a range: {@code "1 to 4"}.
+     *
+     * @group sizes
+     * @example int shelfCount = count("Shelves", 2, "1 to 4")
+     */
     public static int count(String label, int value, String range) {
         return Sizes.count(label, value, Optional.of(range));
     }
 
-    /** A word the reader may change to another of these. */
+    /** A word the reader may change to another of these. @group sizes @example String wall = pick("It hangs on", "brick", "brick", "timber") */
     public static String pick(String label, String value, String... among) {
         return Sizes.choice(label, value, among);
     }
 
-    /** A length that does not change. */
+    /** A length that does not change. @group sizes @example Length gap = length("1/8 in") */
     public static Length length(String text) {
         return Sizes.fixed(text);
     }
 
-    /** So many of something, made one after the other and kept together: {@code repeat(4, i -> panel(...))}. */
+    /**
+     * So many of something, numbered from 0, made one after the other and kept together.
+     *
+     * @group sizes
+     * @example List<Part> dividers = repeat(3, i -> panel("Divider " + (i + 1), ply).deep("6 in").high("4 in").times(1))
+     */
     public static <T> List<T> repeat(int times, IntFunction<T> make) {
         return IntStream.range(0, times).mapToObj(make).toList();
     }
 
     // ---- what we buy -------------------------------------------------------------------------------------------
 
-    /** A sheet: its name, and its two sides as sold, in either order; the grain runs along the longer. */
+    /**
+     * A sheet: its name, and its two sides as sold, in either order; the grain runs along the longer.
+     *
+     * @example Sheet thin = sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in")
+     */
     public static Sheet sheet(String name, String oneSide, String otherSide) {
         Length one = Sizes.fixed(oneSide);
         Length other = Sizes.fixed(otherSide);
@@ -118,7 +141,7 @@ public final class Words {
                 Optional.empty());
     }
 
-    /** Dressed lumber by its nominal size: {@code lumber("2x8")}. */
+    /** Dressed lumber by its nominal size, thickness first. @example Lumber rails = lumber("2x4").lengths("8 ft") */
     public static Lumber lumber(String nominal) {
         return new Lumber(
                 here(),
@@ -132,7 +155,11 @@ public final class Words {
                 List.of());
     }
 
-    /** A moulding or angle, sold by length. */
+    /**
+     * A moulding or angle, sold by length; say its section too.
+     *
+     * @example Lumber bead = moulding("quarter round").section("1/2 in", "1/2 in").lengths("8 ft")
+     */
     public static Lumber moulding(String name) {
         return new Lumber(
                 here(),
@@ -146,82 +173,108 @@ public final class Words {
                 List.of());
     }
 
-    /** A wood screw by gauge and length: {@code woodScrew(6, "1 5/8 in")}. */
+    /** A wood screw by gauge and length. @example Screw long8 = woodScrew(8, "2 in").stainless() */
     public static Screw woodScrew(int gauge, String length) {
         return new Screw(here(), gauge, Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
     }
 
-    /** A finish nail by length. */
+    /** A finish nail by length. @example Nail nails = finishNail("1 1/2 in").hotDipGalvanised() */
     public static Nail finishNail(String length) {
         return new Nail(here(), Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
     }
 
-    /** A carriage bolt by diameter; its length follows from what it goes through. */
+    /** A carriage bolt by diameter; its length follows from what it goes through. @example Bolt bolts = carriageBolt("3/8 in").hotDipGalvanised() */
     public static Bolt carriageBolt(String diameter) {
         return new Bolt(here(), Sizes.fixed(diameter), Metal.NOT_SAID, 1, Optional.empty());
     }
 
+    /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
     public static Glue woodGlue(String name) {
         return new Glue(here(), name, Optional.empty(), Optional.empty());
     }
 
+    /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */
     public static Caulk caulk(String name) {
         return new Caulk(here(), name, Optional.empty(), Optional.empty());
     }
 
-    /** A paint, primer or oil. */
+    /** A paint, primer or oil, by the name on its can. @example Paint oil = paint("linseed oil").covers("400 sq ft", perGallon()).cans("1 qt") */
     public static Paint paint(String name) {
         return new Paint(here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
+    /** A US gallon, as the volume that covers an area. @group what we buy @example paint("primer").covers("350 sq ft", perGallon()) */
     public static Volume perGallon() {
         return Volume.ofGallons(1);
     }
 
+    /** A litre, as the volume that covers an area. @group what we buy @example paint("primer").covers("12 m2", perLitre()) */
     public static Volume perLitre() {
         return Volume.ofLitres(1);
     }
 
-    /** The saw that cuts the sheets. */
+    /** The saw that cuts the sheets. @example Saw mine = circularSaw().kerf("1/8 in") */
     public static Saw circularSaw() {
         return new Saw(here(), Optional.empty(), Optional.empty(), Optional.empty(), Length.ZERO);
     }
 
     // ---- parts -------------------------------------------------------------------------------------------------
 
-    /** A part cut from a sheet. */
+    /** A part cut from a sheet; its name is its identity. @example Part lid = panel("Lid", ply).wide("20 in").deep("10 in").times(1) */
     public static Part panel(String name, Sheet from) {
         return new Part(here(), name, PartKind.PANEL, from.name(), List.of());
     }
 
-    /** A part cut from a board or moulding. */
+    /** A part cut from a board or moulding; its name is its identity. @example Part cleat = board("Cleat", strip).cutTo("10 in").times(2) */
     public static Part board(String name, Lumber from) {
         return new Part(here(), name, PartKind.BOARD, from.name(), List.of());
     }
 
-    /** A part cut from a glazing sheet. */
+    /**
+     * A part cut from a glazing sheet; its name is its identity.
+     *
+     * @example Part glass = pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").times(1)
+     */
     public static Part pane(String name, Sheet from) {
         return new Part(here(), name, PartKind.PANE, from.name(), List.of());
     }
 
-    /** A round hole of that diameter; say where with {@code from} and {@code up}. */
+    /**
+     * A round hole of that diameter; say where with {@code from} and {@code up}.
+     *
+     * @example panel("Lid", ply).wide("20 in").deep("10 in").hole("cable", round("2 in").from(LEFT, "4 in")).times(1)
+     */
     public static Shape round(String diameter) {
         Length across = Sizes.fixed(diameter);
         return new Shape(Shape.Kind.ROUND, across, across, across.half(), List.of());
     }
 
-    /** A rectangle so wide and so high; say where with {@code from} and {@code up}. */
+    /**
+     * A rectangle so wide and so high; say where with {@code from} and {@code up}.
+     *
+     * @example panel("Face", ply).wide("20 in").high("24 in").opening("slot", rectangle(length("8 in"),
+     *     length("2 in")).up("15 in")).times(1)
+     */
     public static Shape rectangle(Length wide, Length high) {
         return new Shape(Shape.Kind.RECTANGLE, wide, high, Length.ZERO, List.of());
     }
 
-    /** What is left open when a frame of this width stays all round. */
+    /**
+     * What is left open when a frame of this width stays all round.
+     *
+     * @example panel("Sash", ply).wide("12 in").high("14 in").opening("light", frame("2 1/2 in")).times(1)
+     */
     public static Shape frame(String width) {
         Length all = Sizes.fixed(width);
         return new Shape(Shape.Kind.FRAME, all, all, Length.ZERO, List.of());
     }
 
-    /** A corner of an outline: so far along its first size, so far along its second. */
+    /**
+     * A corner of an outline: so far along its first size, so far along its second.
+     *
+     * @example panel("Bracket", ply).deep("8 in").high("10 in").corners(at("0 in", "0 in"), at("8 in", "10 in"), at("0 in",
+     *     "10 in")).times(1)
+     */
     public static Shape.At at(String along, String up) {
         return new Shape.At(Sizes.fixed(along), Sizes.fixed(up));
     }
@@ -231,7 +284,11 @@ public final class Words {
         return new Shape.At(along, up);
     }
 
-    /** So far from that edge. */
+    /**
+     * So far from that edge.
+     *
+     * @example panel("End", ply).deep("8 in").high("20 in").dado("shelf", INSIDE, from(BOTTOM, "9 in"), wide(t), deep("1/4 in")).times(1)
+     */
     public static Shape.From from(Side edge, String distance) {
         return new Shape.From(edge, Sizes.fixed(distance));
     }
@@ -241,35 +298,43 @@ public final class Words {
         return new Shape.From(edge, distance);
     }
 
-    /** So wide. */
+    /** So wide, as the second size of a rabbet, groove or strip. */
     public static Trait.Wide wide(Length length) {
         return new Trait.Wide(length);
     }
 
-    /** So deep. */
+    /** So deep: of a rabbet, a groove or a hole in the ground. */
     public static Trait.Deep deep(Length length) {
         return new Trait.Deep(length);
     }
 
+    /**
+     * So wide, as the second size of a rabbet, groove or strip.
+     *
+     * @example panel("End", ply).deep("8 in").high("20 in").rabbet(INSIDE, TOP, wide("3/4 in"), deep("3/8 in")).times(1)
+     */
     public static Trait.Wide wide(String length) {
         return new Trait.Wide(Sizes.fixed(length));
     }
 
+    /** So deep: of a rabbet, a groove or a hole in the ground. @example dig(across("10 in"), deep("30 in")) */
     public static Trait.Deep deep(String length) {
         return new Trait.Deep(Sizes.fixed(length));
     }
 
+    /** So thick, of a strip. @example fit(weatherstrip(wide("3/8 in"), thick("3/16 in"))).around(doorIn, "doorway") */
     public static Thick thick(String length) {
         return new Thick(Sizes.fixed(length));
     }
 
+    /** So wide across, of something round. @example dig(across("10 in"), deep("30 in")) */
     public static Across across(String length) {
         return new Across(Sizes.fixed(length));
     }
 
     // ---- putting together --------------------------------------------------------------------------------------
 
-    /** Puts a part in its place; what nothing fixes is centred on the first part named. */
+    /** Puts a part in its place; what nothing fixes is centred on the first part named. @example var shelfIn = place(shelf).above(floorIn, "8 in") */
     public static Placing place(Part part) {
         return new Placing(
                 here(),
@@ -281,118 +346,133 @@ public final class Words {
                 List.of());
     }
 
-    /** Fastens these to others; the fastener is driven through these. */
+    /**
+     * Fastens these to others; the fastener is driven through these.
+     *
+     * @example var sidesOn = fasten(sidesIn).to(floorIn).glued(glue).screwed(screw, every("5 in"))
+     */
     public static Joint fasten(Placing... these) {
         List<Origin> keys = Arrays.stream(these).map(Placing::origin).toList();
         return new Joint(
                 here(), keys, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    /** This far apart at most. */
+    /** Fasteners this far apart at most, along the joint. @example fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")) */
     public static Spacing every(String length) {
         return new Spacing(Sizes.fixed(length));
     }
 
-    /** Caulks seams. */
+    /** Caulks seams; say with what. @example var seams = seal(insideSeams()).with(sealer, bead("1/4 in")) */
     public static Seal seal(Seal.Seams seams) {
         return new Seal(here(), seams, Optional.empty(), Optional.empty());
     }
 
-    /** The inside corners of everything put together so far. */
+    /** The inside corners of everything put together so far. @example seal(insideSeams()).with(sealer, bead("1/4 in")) */
     public static Seal.Seams insideSeams() {
         return new Seal.Seams(Optional.empty());
     }
 
-    /** Seams of that length in all, measured on the work. */
+    /** Seams of that length in all, measured on the work. @example seal(seamsOf(length("6 ft"))).with(sealer, bead("1/4 in")) */
     public static Seal.Seams seamsOf(Length length) {
         return new Seal.Seams(Optional.of(length));
     }
 
-    /** A bead so thick. */
+    /** A bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
     public static Bead bead(String across) {
         return new Bead(Sizes.fixed(across));
     }
 
-    /** Paints or oils faces. */
+    /** Paints or oils faces; say with what, first coat first. @example var inside = coat(insideFaces()).with(primer).with(colour, times(2)) */
     public static Coat coat(Coat.Faces... faces) {
         return new Coat(here(), List.of(faces), List.of());
     }
 
-    /** The inside faces of everything put together so far. */
+    /** The inside faces of everything put together so far. @example coat(insideFaces()).with(primer) */
     public static Coat.Faces insideFaces() {
         return new Coat.Faces(Coat.Which.INSIDE, Optional.empty());
     }
 
-    /** The outside faces of everything put together so far. */
+    /** The outside faces of everything put together so far. @example coat(outsideFaces()).with(primer) */
     public static Coat.Faces outsideFaces() {
         return new Coat.Faces(Coat.Which.OUTSIDE, Optional.empty());
     }
 
-    /** Both faces of every piece of this part. */
+    /** Both faces of every piece of this part. @example coat(facesOf(shelf)).with(colour) */
     public static Coat.Faces facesOf(Part part) {
         return new Coat.Faces(Coat.Which.BOTH_OF, Optional.of(part.name()));
     }
 
-    /** Both cut ends of every piece of this part. */
+    /** Both cut ends of every piece of this part. @example coat(cutEndsOf(post)).with(colour) */
     public static Coat.Faces cutEndsOf(Part part) {
         return new Coat.Faces(Coat.Which.ENDS_OF, Optional.of(part.name()));
     }
 
+    /** So many coats, 1 or more. @example coat(outsideFaces()).with(primer).with(colour, times(2)) */
     public static Coats times(int coats) {
         return new Coats(coats);
     }
 
     // ---- door and glazing --------------------------------------------------------------------------------------
 
-    /** Puts a pane in. */
+    /** Puts a pane in; say into what. @example var paneIn = glaze(pane).into(doorIn) */
     public static Glazing glaze(Part pane) {
         return new Glazing(here(), pane.name(), List.of(), Optional.empty(), Optional.empty());
     }
 
+    /** Glazing tape of that thickness, for a pane to lie on. @example glaze(pane).into(doorIn).bedded(glazingTape("1/16 in")) */
     public static Item glazingTape(String thick) {
         return Item.of(Item.Kind.GLAZING_TAPE, "glazing tape").thick(Sizes.fixed(thick));
     }
 
+    /** Glazing beads of that width, to hold a pane. @example glaze(pane).into(doorIn).held(beads("3/8 in")) */
     public static Item beads(String wide) {
         return Item.of(Item.Kind.BEADS, "glazing beads").wide(Sizes.fixed(wide));
     }
 
-    /** Fits something bought; say how many and where. */
+    /** Fits something bought; say how many and where. @example var knobs = fit(knob()).times(2).at(doorIn, RIGHT) */
     public static Fitting fit(Item item) {
         return new Fitting(here(), item, 1, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
+    /** A hinge of that kind, as a shop calls it. @example fit(hinge("overlay").stainless()).times(2).at(doorIn, LEFT) */
     public static Item hinge(String which) {
         return Item.of(Item.Kind.HINGE, which + " hinge");
     }
 
+    /** A magnetic catch, to hold a door shut. @example fit(magneticCatch()).times(2).at(doorIn, RIGHT) */
     public static Item magneticCatch() {
         return Item.of(Item.Kind.CATCH, "magnetic catch");
     }
 
+    /** A knob to open a door by. @example fit(knob().through("3/16 in")).at(doorIn, RIGHT) */
     public static Item knob() {
         return Item.of(Item.Kind.KNOB, "knob");
     }
 
-    /** What keeps a door or lid open: {@code stay("chain")}. */
+    /** What keeps a door or lid open, of that kind. @example fit(stay("chain").stopsAt("95 deg")).at(doorIn, LEFT) */
     public static Item stay(String which) {
         return Item.of(Item.Kind.STAY, which + " stay");
     }
 
+    /**
+     * Weatherstrip so wide and, before it is squeezed, so thick.
+     *
+     * @example fit(weatherstrip(wide("3/8 in"), thick("3/16 in")).roll("10 ft")).around(doorIn, "doorway")
+     */
     public static Item weatherstrip(Trait.Wide wide, Thick thick) {
         return Item.of(Item.Kind.WEATHERSTRIP, "weatherstrip")
                 .wide(wide.length())
                 .thick(thick.length());
     }
 
-    /** Any other fitting, by the name a shop knows. */
+    /** Any other fitting, by the name a shop knows. @example fit(fitting("shelf bracket").costs("4.25")).times(2).at(backIn, BOTTOM) */
     public static Item fitting(String name) {
         return Item.of(Item.Kind.OTHER, name);
     }
 
     // ---- the place ---------------------------------------------------------------------------------------------
 
-    /** A hole in the ground. */
+    /** A hole in the ground, round, so wide across and so deep. @example var hole = dig(across("10 in"), deep("44 in")).forPost(postIn) */
     public static Hole dig(Across across, Trait.Deep deep) {
         return new Hole(
                 here(),
@@ -406,43 +486,48 @@ public final class Words {
                 Optional.empty());
     }
 
-    /** The place it stands in. */
+    /** The place it stands in; say what of it. @example site().besidePath("24 in") */
     public static SiteSaid site() {
         return new SiteSaid(here(), Optional.empty());
     }
 
-    /** Moves everything that hangs together with this placing onto another. */
+    /** Moves everything that hangs together with this placing onto another. @example var boxIn = mount(floorIn).onTopOf(postIn) */
     public static Mount mount(Placing by) {
         return new Mount(here(), by.origin(), Optional.empty(), List.of(), Optional.empty(), Length.ZERO);
     }
 
     // ---- the work ----------------------------------------------------------------------------------------------
 
-    /** All parts are cut in this step. */
+    /** All parts are cut in this step. @example cutAll() */
     public static CutAll cutAll() {
         return new CutAll(here());
     }
 
-    /** How long this step takes: {@code takes("25 min")}. */
+    /** How long this step takes, in hours and minutes. @example takes("1 h 30 min") */
     public static WorkTime takes(String time) {
         return WorkTime.of(time);
     }
 
-    /** How many people this step needs. */
+    /** How many people this step needs, 1 or more. @example needsPeople(2) */
     public static People needsPeople(int number) {
         return People.of(number);
     }
 
-    /** Something to ask for or order before the first step. */
+    /**
+     * Something to ask for or order so many working days before the first step.
+     *
+     * @example ahead("Ask for buried lines to be located", workingDays(3))
+     */
     public static Ahead ahead(String what, int workingDays) {
         return new Ahead(here(), what, workingDays);
     }
 
+    /** So many working days. @group the work @example ahead("Order the acrylic", workingDays(5)) */
     public static int workingDays(int number) {
         return number;
     }
 
-    /** A kit that could be bought instead. */
+    /** A kit that could be bought instead, to compare what both cost. @example boughtKit("A ready-made shelf").costs("129.00") */
     public static BoughtKit boughtKit(String name) {
         return new BoughtKit(here(), name, Optional.empty(), Optional.empty(), List.of());
     }

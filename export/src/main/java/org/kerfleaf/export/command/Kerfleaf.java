@@ -74,6 +74,7 @@ final class Kerfleaf implements Runnable {
                     .optionListHeading("%nIt can be asked%n")
                     .parameterListHeading("%nIt needs%n");
         }
+        line.addSubcommand(new WordsWord(bench));
         return line.setOut(bench.out())
                 .setErr(bench.err())
                 .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))

@@ -23,6 +23,10 @@ final class Page {
         this.reasons = reasons;
     }
 
+    int width() {
+        return width;
+    }
+
     MeasureStyle style() {
         return style;
     }

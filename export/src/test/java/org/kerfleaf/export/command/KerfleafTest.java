@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
@@ -26,6 +27,7 @@ import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.WayOut;
 import org.kerfleaf.shape.CabinetSolids;
+import org.kerfleaf.words.WordIndex;
 import org.kerfleaf.workbook.Prose;
 
 /** The words, without a kernel and without a planner. */
@@ -237,29 +239,88 @@ class KerfleafTest {
     void kerfleaf_unknownWord_saysWhichThereAre() {
         assertThat(run("plann", "tray.md")).isEqualTo(2);
         saysOnly(
-                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check; for example: kerfleaf plan shelf.md");
+                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check, words; for example: kerfleaf plan shelf.md");
     }
 
     @Test
     void kerfleaf_nothing_saysWhatBelongsThere() {
         assertThat(run()).isEqualTo(2);
         saysOnly(
-                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check; for example: kerfleaf plan shelf.md");
+                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check, words; for example: kerfleaf plan shelf.md");
     }
 
     @Test
     void kerfleaf_help_showsWordsAndExitStatuses() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString())
-                .contains("plan ", "booklet ", "drawings ", "spreadsheet ", "check ", "if a check falls short");
+                .contains(
+                        "plan ", "booklet ", "drawings ", "spreadsheet ", "check ", "words ", "if a check falls short");
     }
 
     @Test
     void anyWord_help_showsItsOptionsAndExitStatuses() {
-        for (String word : List.of("plan", "booklet", "drawings", "spreadsheet", "check")) {
+        for (String word : List.of("plan", "booklet", "drawings", "spreadsheet", "check", "words")) {
             assertThat(run(word, "--help")).as(word).isZero();
         }
         assertThat(out.toString()).contains("--paper=a4|letter", "--units=in|mm", "--reasons", "It ends with");
+    }
+
+    @Test
+    void words_nothingAsked_showsEveryGroupAndWhatTheExamplesSpeakOf() {
+        assertThat(run("words")).isZero();
+        assertThat(out.toString()).startsWith("━━━━  ━").contains("Around the examples\n\nmeasureIn(INCHES);\n");
+        for (String group : WordIndex.GROUPS) {
+            assertThat(out.toString().lines())
+                    .anyMatch(line -> line.toLowerCase(Locale.ROOT).matches(group + " +\\d+ words"));
+        }
+        assertThat(out.toString()).contains("""
+                        .dado(called, face, near, wide, deep)
+                            A groove across the grain, its near side so far from the edge it runs along.
+                            panel("End", ply).deep("8 in").high("20 in")
+                                .dado("shelf", INSIDE, from(BOTTOM, "9 in"), wide(t), deep("1/4 in")).times(1)
+                        """);
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void words_aGroup_showsItAlone() {
+        assertThat(run("words", "what", "we", "buy")).isZero();
+        assertThat(out.toString())
+                .contains("What we buy", "woodScrew(gauge, length)", "Said of a screw", ".hotDipGalvanised()")
+                .doesNotContain("fasten(these)", ".length()");
+    }
+
+    @Test
+    void words_aWord_showsEveryWayToSayItInFull() {
+        assertThat(run("words", ".Rabbet")).isZero();
+        assertThat(out.toString())
+                .contains(
+                        ".rabbet, said of a part",
+                        ".rabbet(face, opening, wide, deep) gives a part",
+                        ".rabbet(face, edge, wide, deep) gives a part\n    A step cut along a whole edge, on one face.\n",
+                        "    wide: a width, like wide(\"1/2 in\")\n",
+                        "For example\n");
+    }
+
+    @Test
+    void words_aWordThatMakesSomething_showsWhatCanBeSaidOfIt() {
+        run("words", "place");
+        assertThat(out.toString())
+                .contains("place(part) gives a part in its place", "Of that can be said .leftOf, .rightOf,");
+    }
+
+    @Test
+    void words_twoThingsOfOneName_areBothShown() {
+        run("words", "round");
+        assertThat(out.toString())
+                .contains("\nround ", "\n.round, said of a part ", ".round, said of a part in its place ");
+    }
+
+    @Test
+    void words_unknown_namesTheNearestAndTheGroups() {
+        assertThat(run("words", "rabet")).isEqualTo(2);
+        saysOnly("“rabet” is neither a word of a cell nor a group of words. Did you mean “rabbet”? The groups are "
+                + String.join(", ", WordIndex.GROUPS) + ".");
     }
 
     @Test

@@ -96,7 +96,8 @@ public final class CellCompiler implements AutoCloseable {
         thread.execute(() -> session = new CompileSession());
     }
 
-    private <T> T onThread(Callable<T> work) {
+    /** Does other work on this thread, between two compilations. */
+    public <T> T onThread(Callable<T> work) {
         try {
             return thread.submit(work).get();
         } catch (ExecutionException failed) {

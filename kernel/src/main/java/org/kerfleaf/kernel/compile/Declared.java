@@ -16,8 +16,9 @@ import java.util.stream.Collectors;
  * @param parameters the types of a method's parameters as written, else empty
  * @param offset where it stands in the piece
  */
-record Declared(String name, Kind kind, String parameters, int offset) {
-    enum Kind {
+public record Declared(String name, Kind kind, String parameters, int offset) {
+    /** What a name names. */
+    public enum Kind {
         VARIABLE,
         METHOD,
         TYPE
@@ -48,7 +49,7 @@ record Declared(String name, Kind kind, String parameters, int offset) {
             "continue");
 
     /** The names that one well-formed piece declares. */
-    static List<Declared> in(String piece) {
+    public static List<Declared> in(String piece) {
         return at(Masked.of(piece), 0);
     }
 

@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Java text with comments and literals blanked out, every other character where it was. */
-final class Masked {
+public final class Masked {
     private static final Pattern COMMENT_OR_LITERAL =
             Pattern.compile("//[^\\n]*|/\\*(?s:.*?)(?:\\*/|\\z)|\"\"\"(?s:.*?)(?:\"\"\"|\\z)"
                     + "|\"(?:\\\\.|[^\"\\\\\\n])*+(?:\"|(?=\\n)|\\z)|'(?:\\\\.|[^'\\\\\\n])*+(?:'|(?=\\n)|\\z)");
@@ -12,7 +12,7 @@ final class Masked {
     private Masked() {}
 
     /** Comments become blanks, literals become {@code "    "}. */
-    static String of(String text) {
+    public static String of(String text) {
         StringBuilder masked = new StringBuilder(text);
         Matcher match = COMMENT_OR_LITERAL.matcher(text);
         while (match.find()) {

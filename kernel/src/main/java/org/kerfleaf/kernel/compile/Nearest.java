@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known word that was probably meant. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
     /**
      * The nearest word, if at most a third of its letters differ; of equally near ones the one with the same first letter,
      * then the one as long, then the first by alphabet. Of a single letter nothing can be said.
      */
-    static Optional<String> to(String word, Collection<String> known) {
+    public static Optional<String> to(String word, Collection<String> known) {
         if (word.length() < 2) {
             return Optional.empty();
         }

@@ -20,11 +20,11 @@ import org.kerfleaf.kernel.cell.Passage;
  * @param text its text, with the last semicolon if that was left out
  * @param names what it declares
  */
-record Piece(Passage passage, int step, int live, int offset, String text, List<Declared> names) {
+public record Piece(Passage passage, int step, int live, int offset, String text, List<Declared> names) {
     private static final Pattern IMPORT = Pattern.compile("\\s*import\\b");
 
     /** Splits a cell; text that makes no sense is one piece up to the end of the cell. */
-    static List<Piece> of(SourceCodeAnalysis analysis, Passage passage) {
+    public static List<Piece> of(SourceCodeAnalysis analysis, Passage passage) {
         List<Piece> pieces = new ArrayList<>();
         int at = begin(passage.text(), 0);
         while (at < passage.text().length()) {

@@ -7,7 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** Says in a maker's words of what type something is: {@code a length}, {@code a text in quotes}. */
-final class TypeWords {
+public final class TypeWords {
     private static final List<String> SAID_IN_LOWER_CASE = List.of(
             "Length",
             "Angle",
@@ -36,12 +36,12 @@ final class TypeWords {
     private TypeWords() {}
 
     /** A type with its article. */
-    static String of(String name) {
+    public static String of(String name) {
         return wanted(name).replaceFirst(", like .*", "");
     }
 
     /** A type with its article, and how one is said where that is not plain. */
-    static String wanted(String name) {
+    public static String wanted(String name) {
         String bare = shortName(name.strip());
         if (bare.endsWith("...")) {
             return "any number, each " + wanted(bare.substring(0, bare.length() - 3));
@@ -80,6 +80,14 @@ final class TypeWords {
             case "EdgeOf" -> "a part's edge, like roof.eave()";
             case "Shape" -> "a shape, like round(\"1 in\")";
             case "Asked" -> "a value known only when planned";
+            case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
+            case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
+            case "Held" -> "a held size";
+            case "Units" -> "the workbook's unit";
+            case "Prices" -> "the workbook's currency";
+            case "SiteSaid" -> "the place it stands in";
+            case "CutAll", "WorkTime", "People", "Ahead" -> "a thing said of the work";
+            case "BoughtKit" -> "a bought kit";
             default -> withArticle(bare);
         };
     }
@@ -109,7 +117,7 @@ final class TypeWords {
     }
 
     /** Names without their packages. */
-    static String shortName(String name) {
-        return name.replaceAll("(?:[a-z][\\w$]*\\.)+(?=\\w)", "");
+    public static String shortName(String name) {
+        return name.replaceAll("(?<![\\w$])(?:[a-z][\\w$]*\\.)+(?=\\w)", "");
     }
 }
