@@ -42,7 +42,7 @@ class HostileCellsTest {
     @BeforeAll
     static void start() {
         kernel = Kernel.start(
-                KernelLimits.DEFAULT.withTime(Duration.ofSeconds(2)).withHeapMegabytes(96));
+                KernelLimits.DEFAULT.withTime(Duration.ofSeconds(2)).withHeapMegabytes(96), org.kerfleaf.kernel.reach.Trust.EVERYTHING);
     }
 
     /** With the last run over and the kernel closed, nothing of any of its children is left. */

@@ -3,15 +3,34 @@ package org.kerfleaf.kernel.child;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.kerfleaf.kernel.reach.ReachList;
 import org.kerfleaf.kernel.wire.ClassCode;
 
-/** Defines the classes of one run. A fresh one for every run, so that no static field outlives it. */
+/**
+ * Defines the classes of one run. A fresh one for every run, so that no static field outlives it.
+ *
+ * <p>Where only the words are allowed, it keeps all other classes from the cells, in case what was read from their bytecode
+ * beforehand missed one. It is a second lock on the same door and no jail: it sees classes, not what is done with them.
+ */
 final class CellLoader extends ClassLoader {
     private final Map<String, byte[]> classes = new HashMap<>();
 
-    CellLoader(List<ClassCode> code) {
+    private final boolean wordsOnly;
+
+    /** @param wordsOnly whether it gives only classes of {@link ReachList} */
+    CellLoader(List<ClassCode> code, boolean wordsOnly) {
         super("cells", CellLoader.class.getClassLoader());
+        this.wordsOnly = wordsOnly;
         code.forEach(one -> classes.put(one.name(), one.bytes()));
+    }
+
+    /** @throws SecurityException if the cells may not have that class */
+    @Override
+    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+        if (wordsOnly && !ReachList.mayLoad(name)) {
+            throw new SecurityException("This reaches for %s, which is not allowed here.".formatted(name));
+        }
+        return super.loadClass(name, resolve);
     }
 
     @Override
