@@ -64,9 +64,8 @@ final class Child implements AutoCloseable {
             Map<String, String> environment = builder.environment();
             // Windows opens no socket without it.
             environment.keySet().removeIf(name -> !name.equalsIgnoreCase("SystemRoot"));
-            Process process = builder.directory(folder.toFile())
-                    .redirectErrorStream(true)
-                    .start();
+            Process process =
+                    builder.directory(folder.toFile()).redirectErrorStream(true).start();
             return new Child(process, folder, door, launch.patience());
         } catch (IOException failed) {
             shut(door);

@@ -29,7 +29,9 @@ final class Children implements AutoCloseable {
 
     /** Sees to it that a spare is started, so that a child that is lost is not missed. */
     synchronized CompletableFuture<Child> keepSpare() {
-        if (spare == null || spare.isCompletedExceptionally() || spare.isDone() && !spare.join().isAlive()) {
+        if (spare == null
+                || spare.isCompletedExceptionally()
+                || spare.isDone() && !spare.join().isAlive()) {
             spare = starting();
         }
         return spare;

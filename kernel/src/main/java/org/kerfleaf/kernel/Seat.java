@@ -54,7 +54,8 @@ final class Seat implements AutoCloseable {
             }
             endings.add(log.ending());
         }
-        throw new KernelException("The process that runs cells ends before the first cell: %s.".formatted(words(endings)), null);
+        throw new KernelException(
+                "The process that runs cells ends before the first cell: %s.".formatted(words(endings)), null);
     }
 
     private static String words(List<RunLog.Ending> endings) {

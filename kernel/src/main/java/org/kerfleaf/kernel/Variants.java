@@ -51,7 +51,8 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
 
     Stream<KernelOutcome> stream() {
         int kind = Spliterator.ORDERED | Spliterator.NONNULL | Spliterator.IMMUTABLE;
-        return StreamSupport.stream(Spliterators.spliterator(this, sizes.size(), kind), false).onClose(this::close);
+        return StreamSupport.stream(Spliterators.spliterator(this, sizes.size(), kind), false)
+                .onClose(this::close);
     }
 
     private void work(Seat seat) {

@@ -25,7 +25,8 @@ final class Withheld {
 
     static KernelOutcome outcome(Prepared book) {
         Withheld withheld = new Withheld(book);
-        List<CellOutcome> cells = book.source().cells().stream().map(withheld::cell).toList();
+        List<CellOutcome> cells =
+                book.source().cells().stream().map(withheld::cell).toList();
         return new KernelOutcome(
                 cells, Optional.empty(), List.of(), withheld.liveValues(), "", Optional.of(book.reached()));
     }

@@ -90,13 +90,9 @@ final class CellRun implements Runnable {
     }
 
     private void runAll() {
-        book.units().stream()
-                .filter(unit -> unit.value() != Unit.Value.PROSE)
-                .forEach(this::runCell);
+        book.units().stream().filter(unit -> unit.value() != Unit.Value.PROSE).forEach(this::runCell);
         gather();
-        book.units().stream()
-                .filter(unit -> unit.value() == Unit.Value.PROSE)
-                .forEach(this::runLive);
+        book.units().stream().filter(unit -> unit.value() == Unit.Value.PROSE).forEach(this::runLive);
     }
 
     private void runCell(Unit unit) {

@@ -17,7 +17,8 @@ final class Weighing {
                 .map(MemoryPoolMXBean::getUsage)
                 .mapToLong(usage -> usage.getUsed())
                 .sum();
-        long heapBytes = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+        long heapBytes =
+                ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
         int classes = ManagementFactory.getClassLoadingMXBean().getLoadedClassCount();
         return new Report.Weighed(heapBytes, classBytes, classes);
     }

@@ -49,7 +49,8 @@ final class ContentHash {
     }
 
     private static boolean reaches(CompiledUnit unit, Set<Integer> reaching) {
-        return reaching.contains(unit.unit().index()) || unit.unit().needs().stream().anyMatch(reaching::contains);
+        return reaching.contains(unit.unit().index())
+                || unit.unit().needs().stream().anyMatch(reaching::contains);
     }
 
     static String withoutSize(String piece) {

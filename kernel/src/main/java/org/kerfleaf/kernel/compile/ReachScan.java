@@ -1,7 +1,6 @@
 package org.kerfleaf.kernel.compile;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,9 +53,8 @@ public final class ReachScan {
 
     private List<Reaching> all() {
         List<Reaching> all = new ArrayList<>();
-        found.forEach((unit, lines) ->
-                lines.forEach((line, reaches) -> reaches.forEach((reach, things) -> all.add(
-                        reaching(compiled.units().get(unit), line, reach, List.copyOf(things))))));
+        found.forEach((unit, lines) -> lines.forEach((line, reaches) -> reaches.forEach(
+                (reach, things) -> all.add(reaching(compiled.units().get(unit), line, reach, List.copyOf(things))))));
         return all;
     }
 
@@ -84,7 +82,8 @@ public final class ReachScan {
         }
 
         @Override
-        public MethodVisitor visitMethod(int access, String name, String descriptor, String signature, String[] thrown) {
+        public MethodVisitor visitMethod(
+                int access, String name, String descriptor, String signature, String[] thrown) {
             return new Body();
         }
 

@@ -86,15 +86,53 @@ public final class ReachList {
         put(groups, Reach.THREADS, "java.util.Timer");
         put(groups, Reach.NATIVE, "java.lang.foreign.", "sun.", "jdk.internal.", "com.sun.jna.");
         put(groups, Reach.REFLECTION, "java.lang.reflect.", "java.lang.invoke.", "java.lang.Class", "java.lang.Module");
-        put(groups, Reach.REFLECTION, "java.lang.Package", "java.lang.StackWalker", "java.util.ServiceLoader", "java.beans.");
-        put(groups, Reach.REFLECTION, "java.lang.instrument.", "java.lang.constant.", "javax.script.", "javax.tools.", "jdk.");
-        put(groups, Reach.NETWORK, "java.net.", "javax.net.", "java.rmi.", "javax.naming.", "java.sql.", "com.sun.net.");
-        put(groups, Reach.NETWORK, "java.nio.channels.Socket", "java.nio.channels.ServerSocket", "java.nio.channels.Datagram");
+        put(
+                groups,
+                Reach.REFLECTION,
+                "java.lang.Package",
+                "java.lang.StackWalker",
+                "java.util.ServiceLoader",
+                "java.beans.");
+        put(
+                groups,
+                Reach.REFLECTION,
+                "java.lang.instrument.",
+                "java.lang.constant.",
+                "javax.script.",
+                "javax.tools.",
+                "jdk.");
+        put(
+                groups,
+                Reach.NETWORK,
+                "java.net.",
+                "javax.net.",
+                "java.rmi.",
+                "javax.naming.",
+                "java.sql.",
+                "com.sun.net.");
+        put(
+                groups,
+                Reach.NETWORK,
+                "java.nio.channels.Socket",
+                "java.nio.channels.ServerSocket",
+                "java.nio.channels.Datagram");
         put(groups, Reach.FILES, "java.io.", "java.nio.", "java.util.zip.", "java.util.jar.", "java.util.logging.");
         put(groups, Reach.FILES, "java.util.Scanner", "java.util.Formatter", "java.util.Properties", "javax.imageio.");
         put(groups, Reach.FILES, "java.util.ResourceBundle", "java.util.PropertyResource", "java.util.ListResource");
-        put(groups, Reach.ENVIRONMENT, "java.util.prefs.", "java.util.TimeZone", "java.util.SimpleTimeZone", "java.lang.System");
-        put(groups, Reach.ENVIRONMENT, "java.lang.Runtime", "java.lang.management.", "javax.management.", "java.security.");
+        put(
+                groups,
+                Reach.ENVIRONMENT,
+                "java.util.prefs.",
+                "java.util.TimeZone",
+                "java.util.SimpleTimeZone",
+                "java.lang.System");
+        put(
+                groups,
+                Reach.ENVIRONMENT,
+                "java.lang.Runtime",
+                "java.lang.management.",
+                "javax.management.",
+                "java.security.");
         return groups;
     }
 

@@ -23,6 +23,11 @@ public record Reached(List<Reaching> all, String content) {
 
     /** For what, in a maker's words, each once: <em>files, the network</em>. */
     public String inWords() {
-        return all.stream().map(Reaching::reach).sorted().distinct().map(Reach::words).collect(Collectors.joining(", "));
+        return all.stream()
+                .map(Reaching::reach)
+                .sorted()
+                .distinct()
+                .map(Reach::words)
+                .collect(Collectors.joining(", "));
     }
 }
