@@ -37,7 +37,8 @@ class KernelPlannerTest {
     }
 
     private Planned plan(String workbook, Wishes wishes) throws IOException {
-        return new KernelPlanner().plan(Files.writeString(folder.resolve("rack.md"), workbook), wishes);
+        return new KernelPlanner(new Allowances(folder.resolve("mine")))
+                .plan(Files.writeString(folder.resolve("rack.md"), workbook), wishes);
     }
 
     private static Length shelf(Planned planned) {
@@ -153,7 +154,7 @@ class KernelPlannerTest {
     @Test
     void plan_noText_isRefused() throws IOException {
         Path file = Files.write(folder.resolve("photo.md"), new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF});
-        assertThatThrownBy(() -> new KernelPlanner().plan(file, NONE))
+        assertThatThrownBy(() -> new KernelPlanner(new Allowances(folder.resolve("mine"))).plan(file, NONE))
                 .isInstanceOf(Refused.class)
                 .hasMessageStartingWith("“photo.md” is no workbook. ");
     }
