@@ -202,7 +202,8 @@ class VariantsTest {
             Report.Weighed before = seat.weigh();
             ProcessHandle child = seat.child().process();
             for (int i = 0; i < runs; i++) {
-                assertThat(seat.run(book, Map.of("Width", i % 900 + 1 + " in")).stands())
+                assertThat(seat.runQuickly(book, Map.of("Width", i % 900 + 1 + " in"))
+                                .stands())
                         .isTrue();
             }
             Report.Weighed after = seat.weigh();

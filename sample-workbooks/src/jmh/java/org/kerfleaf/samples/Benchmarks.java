@@ -1,6 +1,7 @@
 package org.kerfleaf.samples;
 
 import java.util.Collection;
+import java.util.Map;
 import java.util.TreeMap;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
@@ -14,12 +15,17 @@ import org.openjdk.jmh.util.Statistics;
 public final class Benchmarks {
     private static final String UNIT = "solidsAndContacts,  60 parts";
 
+    /** What those run that have no number of parts. */
+    private static final Map<String, String> BUILDS =
+            Map.of("wholePlan", "cabinet", "oneRun", "30 pieces", "oneOfManyRuns", "30 pieces");
+
     private Benchmarks() {}
 
     /** @throws RunnerException if a benchmark does not run */
     public static void main(String[] arguments) throws RunnerException {
         Collection<RunResult> runs = new Runner(new OptionsBuilder()
                         .include(GeometryBenchmark.class.getSimpleName())
+                        .include(RunsBenchmark.class.getSimpleName())
                         .verbosity(VerboseMode.SILENT)
                         .shouldFailOnError(true)
                         .build())
@@ -28,7 +34,7 @@ public final class Benchmarks {
         for (RunResult run : runs) {
             Result<?> result = run.getPrimaryResult();
             String parts = run.getParams().getParam("parts");
-            String build = parts == null ? "cabinet" : "%3s parts".formatted(parts);
+            String build = parts == null ? BUILDS.get(result.getLabel()) : "%3s parts".formatted(parts);
             table.put(result.getLabel() + ", " + build, result.getStatistics());
         }
         double one = table.get(UNIT).getPercentile(50);

@@ -3,6 +3,7 @@ package org.kerfleaf.kernel.child;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.kerfleaf.kernel.reach.ReachList;
 import org.kerfleaf.kernel.wire.ClassCode;
 
@@ -13,6 +14,9 @@ import org.kerfleaf.kernel.wire.ClassCode;
  * beforehand missed one. It is a second lock on the same door and no jail: it sees classes, not what is done with them.
  */
 final class CellLoader extends ClassLoader {
+    /** What every run asks for again; none of it belongs to a run. */
+    private static final Map<String, Class<?>> OF_THE_WORDS = new ConcurrentHashMap<>();
+
     private final Map<String, byte[]> classes = new HashMap<>();
 
     private final boolean wordsOnly;
@@ -27,10 +31,26 @@ final class CellLoader extends ClassLoader {
     /** @throws SecurityException if the cells may not have that class */
     @Override
     protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
-        if (wordsOnly && !ReachList.mayLoad(name)) {
+        if (name.startsWith(ReachList.CELLS)) {
+            // Asking the parent first, as loaders do, would look through every jar for a class that is in none.
+            synchronized (getClassLoadingLock(name)) {
+                Class<?> known = findLoadedClass(name);
+                return known == null ? findClass(name) : known;
+            }
+        }
+        if (!wordsOnly) {
+            return super.loadClass(name, resolve);
+        }
+        Class<?> known = OF_THE_WORDS.get(name);
+        if (known != null) {
+            return known;
+        }
+        if (!ReachList.mayLoad(name)) {
             throw new SecurityException("This reaches for %s, which is not allowed here.".formatted(name));
         }
-        return super.loadClass(name, resolve);
+        Class<?> found = super.loadClass(name, resolve);
+        OF_THE_WORDS.put(name, found);
+        return found;
     }
 
     @Override

@@ -46,6 +46,8 @@ final class CellRun implements Runnable {
     private final SketchRun run;
     private final Set<Integer> failed;
     private final Map<Integer, Object> returned = new HashMap<>();
+    private final boolean everyUnit;
+    private boolean told = true;
 
     CellRun(Request.Load book, Request.Run request, Channel channel) {
         this.book = book;
@@ -55,6 +57,7 @@ final class CellRun implements Runnable {
         this.loader = new CellLoader(book.classes(), book.wordsOnly());
         this.run = new SketchRun(request.sizes());
         this.failed = new HashSet<>(request.without());
+        this.everyUnit = request.told();
     }
 
     @Override
@@ -139,7 +142,10 @@ final class CellRun implements Runnable {
         // A cell before this one may have taken them away.
         System.setOut(out);
         System.setErr(out);
-        report(new Report.Began(unit.index(), printed.take()));
+        if (told) {
+            report(new Report.Began(unit.index(), printed.take()));
+            told = everyUnit;
+        }
     }
 
     private void gather() {

@@ -12,8 +12,8 @@ import java.util.Set;
  * <p>Class names are as in {@code java.util.List}, a nested class as in {@code java.util.Map$Entry}.
  */
 public final class ReachList {
-    /** Cells among themselves. */
-    private static final String CELLS = "REPL.";
+    /** How the names of the classes begin that are made from cells. */
+    public static final String CELLS = "REPL.";
 
     private static final Set<String> LANG = words("""
             AssertionError AutoCloseable Boolean Byte CharSequence Character Cloneable Comparable Double Enum Float Integer

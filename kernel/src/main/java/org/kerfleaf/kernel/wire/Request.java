@@ -35,8 +35,10 @@ public sealed interface Request {
      *
      * @param sizes values being tried, by label
      * @param without the indexes of units that stopped an earlier run and are left out of this one
+     * @param told whether every unit that begins is reported, so that it is known which of them ended the process; else
+     *     only the first is, which is faster
      */
-    record Run(Map<String, String> sizes, Set<Integer> without) implements Request {}
+    record Run(Map<String, String> sizes, Set<Integer> without, boolean told) implements Request {}
 
     /** Clears away what no run needs any more, and answers with {@link Report.Weighed}. */
     record Weigh() implements Request {}
