@@ -84,6 +84,18 @@ class ChildProcessTest {
     }
 
     @Test
+    void folder_fileBesideTheWorkbook_isNotFoundAndSaidHow() {
+        KernelOutcome outcome = kernel.run(
+                Book.of("var all = java.nio.file.Files.readAllLines(java.nio.file.Path.of(\"prices.txt\"));")
+                        .source(),
+                Map.of());
+
+        assertThat(outcome.cells().get(0).problems().get(0).words())
+                .isEqualTo(
+                        "There is no “prices.txt” here. Cells run in an empty folder of their own; a path from the root on would be right.");
+    }
+
+    @Test
     void folder_isDeletedWithTheProcess() {
         Path there;
         try (Kernel short1 = Kernel.start(KernelLimits.DEFAULT)) {

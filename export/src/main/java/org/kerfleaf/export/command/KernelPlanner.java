@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.kerfleaf.kernel.CellOutcome;
 import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelException;
 import org.kerfleaf.kernel.KernelOutcome;
@@ -109,7 +110,7 @@ final class KernelPlanner implements WorkbookPlanner, ReachReader {
     /** What waits for something else is told only if nothing else is wrong: the other place tells it already. */
     private static List<Fault> faults(KernelOutcome outcome) {
         List<CellProblem> all = outcome.cells().stream()
-                .flatMap(cell -> cell.problems().stream())
+                .flatMap(cell -> cell.problems().stream().map(problem -> withOption(cell, problem)))
                 .toList();
         List<CellProblem> causes = all.stream()
                 .filter(problem -> !problem.words().startsWith(WAITS))
@@ -120,6 +121,20 @@ final class KernelPlanner implements WorkbookPlanner, ReachReader {
                 .map(problem -> new Fault(problem.origin().line(), 0, "", problem.words()))
                 .forEach(faults::add);
         return faults;
+    }
+
+    /** Where a limit stopped a cell, it is also said how to give more. */
+    private static CellProblem withOption(CellOutcome cell, CellProblem problem) {
+        if (!(cell instanceof CellOutcome.Stopped stopped)) {
+            return problem;
+        }
+        String words = problem.words()
+                + switch (stopped.reason()) {
+                    case TIME -> " More can be given, as in --time-limit \"60 s\".";
+                    case MEMORY -> " More can be given, as in --memory-limit \"512 MB\".";
+                    default -> "";
+                };
+        return new CellProblem(problem.cell(), problem.line(), problem.column(), problem.text(), words);
     }
 
     private static Fault fault(CellProblem problem) {

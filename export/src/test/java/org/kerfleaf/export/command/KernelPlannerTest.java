@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.kerfleaf.export.command.Planned.Made;
 import org.kerfleaf.export.command.Planned.Wrong;
+import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
@@ -134,6 +136,19 @@ class KernelPlannerTest {
             assertThat(fault.line()).isEqualTo(27);
             assertThat(fault.text().substring(fault.column() - 1)).startsWith("pannel(");
         });
+    }
+
+    @Test
+    void plan_cellThatNeedsMoreMemory_saysHowToGiveIt() throws IOException {
+        String large = bootRack() + "\n```java\nlong[] much = new long[100_000_000];\n```\n";
+        KernelLimits limits =
+                KernelLimits.DEFAULT.withTime(Duration.ofMinutes(2)).withHeapMegabytes(64);
+        Wrong wrong = (Wrong) plan(large, new Wishes(Map.of(), Optional.empty(), DAY, limits));
+        assertThat(wrong.faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.words())
+                        .startsWith("Stopped: it needs more memory than the 64 MB")
+                        .endsWith(" More can be given, as in --memory-limit \"512 MB\"."));
     }
 
     @Test

@@ -29,8 +29,19 @@ import org.objectweb.asm.Type;
 public final class ReachScan {
     private final CompiledWorkbook compiled;
 
-    /** For every unit, line of its class's source and reach, what is named there. */
-    private final Map<Integer, Map<Integer, Map<Reach, Set<String>>>> found = new TreeMap<>();
+    /** For every unit and line of the maker's text what is named there. */
+    private final Map<Integer, Map<Integer, Place>> found = new TreeMap<>();
+
+    /** A line of a maker's text, of which several lines of a class may be made. */
+    private static final class Place {
+        private final int line;
+        private final Map<Reach, Set<String>> reaches = new TreeMap<>();
+
+        /** @param line the first such line of the class's source */
+        Place(int line) {
+            this.line = line;
+        }
+    }
 
     private ReachScan(CompiledWorkbook compiled) {
         this.compiled = compiled;
@@ -53,8 +64,9 @@ public final class ReachScan {
 
     private List<Reaching> all() {
         List<Reaching> all = new ArrayList<>();
-        found.forEach((unit, lines) -> lines.forEach((line, reaches) -> reaches.forEach(
-                (reach, things) -> all.add(reaching(compiled.units().get(unit), line, reach, List.copyOf(things))))));
+        found.forEach((unit, places) -> places.values()
+                .forEach(place -> place.reaches.forEach((reach, things) ->
+                        all.add(reaching(compiled.units().get(unit), place.line, reach, List.copyOf(things))))));
         return all;
     }
 
@@ -88,9 +100,10 @@ public final class ReachScan {
         }
 
         private void note(Optional<Reach> reach, String thing) {
-            reach.ifPresent(known -> found.computeIfAbsent(unit.unit().index(), unknown -> new TreeMap<>())
-                    .computeIfAbsent(line, unknown -> new TreeMap<>())
-                    .computeIfAbsent(known, unknown -> new LinkedHashSet<>())
+            reach.ifPresent(known -> found.computeIfAbsent(unit.unit().index(), first -> new TreeMap<>())
+                    .computeIfAbsent(unit.problemInLine(line, "").line(), first -> new Place(line))
+                    .reaches
+                    .computeIfAbsent(known, first -> new LinkedHashSet<>())
                     .add(thing));
         }
 

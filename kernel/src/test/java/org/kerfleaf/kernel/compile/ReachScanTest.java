@@ -146,6 +146,14 @@ class ReachScanTest {
     }
 
     @Test
+    void of_oneLineThatReachesTwice_isOnePlace() {
+        assertThat(reached("1", "new ProcessBuilder(\"true\").start();").all())
+                .singleElement()
+                .satisfies(one -> assertThat(one.things())
+                        .containsExactly("java.lang.ProcessBuilder", "java.lang.ProcessBuilder.start"));
+    }
+
+    @Test
     void of_liveValue_isFoundInProse() {
         assertThat(reached("System.getenv()", "int a = 1;").all())
                 .singleElement()
