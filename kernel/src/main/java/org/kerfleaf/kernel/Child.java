@@ -1,9 +1,9 @@
 package org.kerfleaf.kernel;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
@@ -16,21 +16,13 @@ import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
-import org.joda.money.Money;
 import org.kerfleaf.kernel.child.ChildMain;
-import org.kerfleaf.kernel.compile.Jars;
 import org.kerfleaf.kernel.wire.Channel;
 import org.kerfleaf.kernel.wire.Report;
 import org.kerfleaf.kernel.wire.Request;
-import org.kerfleaf.sketch.Sketch;
-import tools.jackson.core.JsonParser;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The process that runs cells, seen from outside. It has an environment without anything in it, an empty folder of its own
@@ -39,7 +31,6 @@ import tools.jackson.databind.json.JsonMapper;
  * <p>Failures of starting are {@link KernelException}; once it runs, whatever happens to it is how a {@link RunLog} ends.
  */
 final class Child implements AutoCloseable {
-    private static final Duration START = Duration.ofSeconds(60);
     private static final String OUT_OF_MEMORY = "Terminating due to java.lang.OutOfMemoryError";
     private static final int KILLED = 128 + 9;
     private static final int ENDED = 128 + 15;
@@ -47,68 +38,65 @@ final class Child implements AutoCloseable {
 
     private final Process process;
     private final Path folder;
-    private final Channel channel;
-    private final Output output;
+    private final ServerSocket door;
+    private final byte[] word = word();
+    private final ChildOutput output;
+    private final Duration patience;
+    private Channel channel;
+    private Request.Load book;
 
-    private Child(Process process, Path folder, Channel channel, Output output) {
+    private Child(Process process, Path folder, ServerSocket door, Duration patience) {
         this.process = process;
         this.folder = folder;
-        this.channel = channel;
-        this.output = output;
+        this.door = door;
+        this.output = new ChildOutput(process.getInputStream());
+        this.patience = patience;
     }
 
-    /** Starts one and waits until it calls back. */
-    static Child start(KernelLimits limits) {
+    /** Starts one; it is of use once it is {@linkplain #connect connected}. */
+    static Child start(KernelLimits limits, Launch launch) {
         Path folder = null;
-        Process process = null;
-        try (ServerSocket door = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
+        ServerSocket door = null;
+        try {
             folder = Files.createTempDirectory("cells");
-            process = builder(limits, folder).start();
-            Output output = new Output(process.getInputStream());
-            byte[] word = word();
-            try (OutputStream in = process.getOutputStream()) {
-                String call = door.getLocalPort() + " " + new String(word, StandardCharsets.US_ASCII) + "\n";
-                in.write(call.getBytes(StandardCharsets.US_ASCII));
-            }
-            Socket socket = callBack(door, word, process, output);
-            socket.setTcpNoDelay(true);
-            return new Child(process, folder, new Channel(socket), output);
+            door = new ServerSocket(0, 4, InetAddress.getLoopbackAddress());
+            ProcessBuilder builder = new ProcessBuilder(launch.command().apply(limits));
+            Map<String, String> environment = builder.environment();
+            // Windows opens no socket without it.
+            environment.keySet().removeIf(name -> !name.equalsIgnoreCase("SystemRoot"));
+            Process process =
+                    builder.directory(folder.toFile()).redirectErrorStream(true).start();
+            return new Child(process, folder, door, launch.patience());
         } catch (IOException failed) {
-            if (process != null) {
-                process.destroyForcibly();
-            }
+            shut(door);
             if (folder != null) {
                 delete(folder);
             }
-            throw new KernelException("The process that runs cells does not start. " + failed.getMessage(), failed);
+            throw cannot(failed);
         }
     }
 
-    private static ProcessBuilder builder(KernelLimits limits, Path folder) {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        String classPath = Jars.holding(
-                ChildMain.class, Sketch.class, Money.class, JsonTypeInfo.class, JsonParser.class, JsonMapper.class);
-        ProcessBuilder builder = new ProcessBuilder(
-                java,
-                "-Xmx" + limits.heapMegabytes() + "m",
-                "-Xss2m",
-                "-XX:MaxMetaspaceSize=128m",
-                "-XX:+UseSerialGC",
-                "-XX:+ExitOnOutOfMemoryError",
-                "-XX:-CreateCoredumpOnCrash",
-                "-XX:-UsePerfData",
-                "-Dfile.encoding=UTF-8",
-                "-Duser.language=en",
-                "-Duser.country=",
-                "-Duser.timezone=UTC",
-                "-Djava.awt.headless=true",
-                "-cp",
-                classPath,
-                ChildMain.class.getName());
-        Map<String, String> environment = builder.environment();
-        // Windows opens no socket without it.
-        environment.keySet().removeIf(name -> !name.equalsIgnoreCase("SystemRoot"));
-        return builder.directory(folder.toFile()).redirectErrorStream(true);
+    private static KernelException cannot(IOException failed) {
+        return new KernelException("The process that runs cells does not start. " + failed.getMessage(), failed);
+    }
+
+    /** Waits until it calls back; if it does not, it is ended. */
+    Child connect() {
+        try (OutputStream in = process.getOutputStream()) {
+            String call = door.getLocalPort() + " " + new String(word, StandardCharsets.US_ASCII) + "\n";
+            in.write(call.getBytes(StandardCharsets.US_ASCII));
+            in.flush();
+            Socket socket = callBack();
+            socket.setTcpNoDelay(true);
+            channel = new Channel(socket);
+            return this;
+        } catch (IOException failed) {
+            KernelException why = cannot(process.isAlive() ? failed : new IOException("It ended: " + output.text()));
+            close();
+            throw why;
+        } finally {
+            shut(door);
+        }
     }
 
     private static byte[] word() {
@@ -117,13 +105,13 @@ final class Child implements AutoCloseable {
         return HexFormat.of().formatHex(random).getBytes(StandardCharsets.US_ASCII);
     }
 
-    private static Socket callBack(ServerSocket door, byte[] word, Process process, Output output) throws IOException {
-        long until = System.nanoTime() + START.toNanos();
+    private Socket callBack() throws IOException {
+        long until = System.nanoTime() + patience.toNanos();
         door.setSoTimeout(100);
         while (process.isAlive() && System.nanoTime() < until) {
             try {
                 Socket socket = door.accept();
-                socket.setSoTimeout((int) START.toMillis());
+                socket.setSoTimeout((int) patience.toMillis());
                 byte[] said = socket.getInputStream().readNBytes(word.length);
                 if (MessageDigest.isEqual(word, said)) {
                     socket.setSoTimeout(0);
@@ -134,7 +122,7 @@ final class Child implements AutoCloseable {
                 continue;
             }
         }
-        throw new IOException(process.isAlive() ? "It does not call back." : "It ended: " + output.text());
+        throw new IOException("It does not call back.");
     }
 
     boolean isAlive() {
@@ -151,27 +139,49 @@ final class Child implements AutoCloseable {
         return folder;
     }
 
-    /** Makes one run; past the time the process is ended. */
-    RunLog run(Request request, Duration time) {
-        RunLog log = new RunLog(request.mostPrinted() + 1000);
-        AtomicBoolean late = new AtomicBoolean();
-        CompletableFuture<Void> watch = CompletableFuture.runAsync(
-                () -> {
-                    late.set(true);
-                    kill();
-                },
-                CompletableFuture.delayedExecutor(time.toMillis(), TimeUnit.MILLISECONDS));
+    /**
+     * Makes one run. Its time begins with its first report, so that a busy machine is not blamed on a cell; past the time
+     * the process is ended.
+     */
+    RunLog run(Request.Load wanted, Request.Run request, Duration time) {
+        RunLog log = new RunLog(wanted.mostPrinted() + 1000, wanted.units().size());
+        Alarm alarm = new Alarm(this::kill);
+        alarm.set(patience);
         try {
+            take(wanted);
             channel.send(request);
+            log.take(channel.take(Report.class));
+            alarm.set(time);
             while (!log.isDone()) {
                 log.take(channel.take(Report.class));
             }
         } catch (IOException ended) {
-            log.ended(late.get() ? new RunLog.Ending(StopReason.TIME, 0) : ending());
+            log.ended(alarm.rang() ? new RunLog.Ending(StopReason.TIME, 0) : ending());
         } finally {
-            watch.cancel(false);
+            alarm.stop();
         }
         return log;
+    }
+
+    private void take(Request.Load wanted) throws IOException {
+        if (!wanted.wordsOnly()) {
+            // Only such cells can have left something there.
+            empty(folder);
+        }
+        if (book != wanted) {
+            channel.send(wanted);
+            book = wanted;
+        }
+    }
+
+    /** What it holds while nothing runs. */
+    Report.Weighed weigh() {
+        try {
+            channel.send(new Request.Weigh());
+            return (Report.Weighed) channel.take(Report.class);
+        } catch (IOException ended) {
+            throw new KernelException("The process that runs cells ended while it was weighed.", ended);
+        }
     }
 
     private RunLog.Ending ending() {
@@ -202,70 +212,49 @@ final class Child implements AutoCloseable {
         process.destroyForcibly();
     }
 
+    /** Ends it, whatever it is doing, and deletes its folder. */
     @Override
     public void close() {
         kill();
+        shut(door);
+        shut(channel);
         try {
-            channel.close();
             process.waitFor(5, TimeUnit.SECONDS);
-        } catch (IOException alreadyClosed) {
-            // It is gone, which is what was wanted.
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
         delete(folder);
     }
 
-    private static void delete(Path folder) {
-        try (Stream<Path> all = Files.walk(folder)) {
-            List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
-            for (Path one : deepestFirst) {
-                Files.deleteIfExists(one);
+    private static void shut(Closeable one) {
+        try {
+            if (one != null) {
+                one.close();
             }
-        } catch (IOException leftBehind) {
-            // An empty folder among temporary files; the system clears it.
+        } catch (IOException alreadyClosed) {
+            // It is gone, which is what was wanted.
         }
     }
 
-    /** Drains what the process prints past all streams, and keeps the first of it: the virtual machine's last words. */
-    private static final class Output {
-        private static final int MOST = 20_000;
-
-        private final StringBuilder text = new StringBuilder();
-        private final Thread drain;
-
-        Output(InputStream from) {
-            drain = new Thread(() -> drain(from), "output of cells");
-            drain.setDaemon(true);
-            drain.start();
+    private static void delete(Path folder) {
+        try {
+            empty(folder);
+            Files.deleteIfExists(folder);
+        } catch (IOException leftBehind) {
+            // Something among temporary files; the system clears it.
         }
+    }
 
-        private void drain(InputStream from) {
-            byte[] some = new byte[8192];
-            try {
-                for (int n = from.read(some); n >= 0; n = from.read(some)) {
-                    keep(new String(some, 0, n, StandardCharsets.UTF_8));
+    // A link is deleted, never followed.
+    private static void empty(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
+                if (!one.equals(folder)) {
+                    Files.deleteIfExists(one);
                 }
-            } catch (IOException gone) {
-                // The process has ended.
             }
-        }
-
-        // The last of a flood counts, not the first: that is where the virtual machine says why it ends.
-        private synchronized void keep(String more) {
-            text.append(more);
-            text.delete(0, Math.max(0, text.length() - MOST));
-        }
-
-        String text() {
-            try {
-                drain.join(1000);
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
-            }
-            synchronized (this) {
-                return text.toString();
-            }
+        } catch (UncheckedIOException gone) {
+            throw gone.getCause();
         }
     }
 }

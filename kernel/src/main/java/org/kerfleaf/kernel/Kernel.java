@@ -1,80 +1,119 @@
 package org.kerfleaf.kernel;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
+import java.util.stream.Stream;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.kernel.compile.CellCompiler;
 import org.kerfleaf.kernel.compile.CompiledCache;
-import org.kerfleaf.kernel.compile.CompiledWorkbook;
 import org.kerfleaf.kernel.help.CellHelp;
 import org.kerfleaf.kernel.help.Completions;
 import org.kerfleaf.kernel.help.WordHelp;
-import org.kerfleaf.kernel.wire.Request;
+import org.kerfleaf.kernel.reach.Reached;
+import org.kerfleaf.kernel.reach.Trust;
 
 /**
- * Runs workbooks, one at a time. It holds a compiler in this process and one child process, which is replaced whenever a
- * run ends it; the replacement starts at once. Safe on several threads: a second run waits for the first.
+ * Runs workbooks, one at a time, or one workbook with many sizes at once. It holds a compiler in this process and one child
+ * process, which is replaced whenever a run ends it; from the first run on a spare one stands ready. Safe on several
+ * threads: a second run waits for the first, many runs go on beside it.
  */
 public final class Kernel implements AutoCloseable {
     /** How often one run may be made again without the cell that stopped it. */
     public static final int MOST_STOPS = 2;
 
     private final KernelLimits limits;
+    private final Trust trust;
     private final CellCompiler compiler;
+    private final Children children;
+    private final Seat seat;
+    private final List<Variants> variants = new ArrayList<>();
     private volatile CellHelp help;
-    private final List<Thread> replacing = new ArrayList<>();
-    private CompletableFuture<Child> child;
+    private Prepared prepared;
     private boolean closed;
 
-    private Kernel(KernelLimits limits, CellCompiler compiler) {
+    private Kernel(KernelLimits limits, Trust trust, Launch launch, CellCompiler compiler) {
         this.limits = limits;
+        this.trust = trust;
         this.compiler = compiler;
+        this.children = new Children(limits, launch);
+        this.seat = new Seat(children, limits);
     }
 
-    /** Starts a kernel; the child process and the compiler get ready while this returns. */
+    /** Starts a kernel that runs nothing that reaches for more than the words. */
     public static Kernel start(KernelLimits limits) {
-        Kernel kernel = new Kernel(limits, new CellCompiler());
+        return start(limits, Trust.WORDS_ONLY);
+    }
+
+    /**
+     * Starts a kernel; the child process and the compiler get ready while this returns.
+     *
+     * @param trust asked before a workbook runs that reaches for more than the words
+     */
+    public static Kernel start(KernelLimits limits, Trust trust) {
+        return start(limits, trust, Launch.USUAL);
+    }
+
+    static Kernel start(KernelLimits limits, Trust trust, Launch launch) {
+        Kernel kernel = new Kernel(limits, trust, launch, new CellCompiler());
         kernel.compiler.warmUp();
-        kernel.replaceChild();
         return kernel;
     }
 
     /** Starts a kernel that compiles only what the cache does not have; its compiler waits until it is needed. */
-    public static Kernel start(KernelLimits limits, CompiledCache cache) {
-        Kernel kernel = new Kernel(limits, new CellCompiler(cache));
-        kernel.replaceChild();
-        return kernel;
+    public static Kernel start(KernelLimits limits, Trust trust, CompiledCache cache) {
+        return new Kernel(limits, trust, Launch.USUAL, new CellCompiler(cache));
+    }
+
+    /**
+     * Says what a workbook reaches for beyond the words. It is compiled, and nothing of it runs.
+     *
+     * @throws IllegalStateException if the kernel is closed
+     */
+    public synchronized Reached reached(WorkbookSource source) {
+        return prepare(source).reached();
     }
 
     /**
      * Runs a workbook from the top. What was compiled for the last source is used again where the text is the same.
      *
      * @param sizes values being tried, by the label of the size; a label that no size has is a problem of the outcome
+     * @return the outcome; where the workbook reaches for more than it may, {@linkplain KernelOutcome#withheld nothing} ran
      * @throws KernelException if the child process cannot be started
      * @throws IllegalStateException if the kernel is closed
      */
     public synchronized KernelOutcome run(WorkbookSource source, Map<String, String> sizes) {
-        if (closed) {
-            throw new IllegalStateException("The kernel is closed.");
+        Prepared book = prepare(source);
+        if (!mayRun(book)) {
+            return Withheld.outcome(book);
         }
-        CompiledWorkbook compiled = compiler.compile(source);
-        Map<Integer, RunLog.Ending> stops = new LinkedHashMap<>();
-        RunLog log = runOnce(source, sizes, compiled, Set.of());
-        while (!log.isDone()) {
-            stops.put(log.current().orElseThrow(), log.ending());
-            if (stops.size() > MOST_STOPS) {
-                break;
-            }
-            log = runOnce(source, sizes, compiled, stops.keySet());
+        KernelOutcome outcome = seat.run(book, sizes);
+        children.keepSpare();
+        return outcome;
+    }
+
+    /**
+     * Runs a workbook from the top with each of many choices of sizes, several at once, each in a run of its own that knows
+     * nothing of the others. The outcomes come in the order asked, while later runs are still going on; there are never
+     * more than a few waiting to be taken. A run that fails is an outcome like any other.
+     *
+     * <p>Close the stream to end what is still running; read to its end it closes itself. It is to be read on one thread,
+     * and fails with {@link KernelException} if no child process can be started.
+     *
+     * @param sizes for each run the values being tried, by the label of the size
+     * @throws IllegalStateException if the kernel is closed
+     */
+    public synchronized Stream<KernelOutcome> variants(WorkbookSource source, List<Map<String, String>> sizes) {
+        Prepared book = prepare(source);
+        if (!mayRun(book)) {
+            return sizes.stream().map(each -> Withheld.outcome(book));
         }
-        return new Outcomes(source, compiled, log, stops, limits).collect(sizes);
+        variants.removeIf(Variants::isOver);
+        Variants many = new Variants(book, sizes, children, limits);
+        variants.add(many);
+        return many.stream();
     }
 
     /**
@@ -98,88 +137,36 @@ public final class Kernel implements AutoCloseable {
         return help;
     }
 
-    /** One run that began; a child that ends before its first unit is replaced once. */
-    private RunLog runOnce(
-            WorkbookSource source, Map<String, String> sizes, CompiledWorkbook compiled, Set<Integer> without) {
-        Request request = new Request(
-                source.title(),
-                source.steps(),
-                new TreeMap<>(sizes),
-                compiled.classes(),
-                compiled.runnable(),
-                without,
-                limits.printedBytes(),
-                limits.pieces());
-        List<RunLog.Ending> endings = new ArrayList<>();
-        while (endings.size() < 2) {
-            RunLog log = takeChild().run(request, limits.time());
-            if (log.isSpent()) {
-                replaceChild();
-            }
-            if (log.isDone() || log.current().isPresent()) {
-                return log;
-            }
-            endings.add(log.ending());
+    private Prepared prepare(WorkbookSource source) {
+        if (closed) {
+            throw new IllegalStateException("The kernel is closed.");
         }
-        throw new KernelException("The process that runs cells ends before the first cell: " + endings + ".", null);
-    }
-
-    private Child takeChild() {
-        try {
-            if (!child.join().isAlive()) {
-                replaceChild();
-            }
-            return child.join();
-        } catch (CompletionException failed) {
-            replaceChild();
-            if (failed.getCause() instanceof KernelException known) {
-                throw known;
-            }
-            throw failed;
+        if (prepared == null || !prepared.source().equals(source)) {
+            prepared = Prepared.of(source, compiler.compile(source), limits);
         }
+        return prepared;
     }
 
-    private void replaceChild() {
-        CompletableFuture<Child> old = child;
-        child = new CompletableFuture<>();
-        CompletableFuture<Child> next = child;
-        Thread starting = new Thread(() -> start(old, next), "starting cells");
-        starting.setDaemon(true);
-        replacing.removeIf(thread -> !thread.isAlive());
-        replacing.add(starting);
-        starting.start();
+    private boolean mayRun(Prepared book) {
+        return book.reached().isNothing() || trust.allows(book.reached());
     }
 
-    private void start(CompletableFuture<Child> old, CompletableFuture<Child> next) {
-        try {
-            next.complete(Child.start(limits));
-        } catch (RuntimeException failed) {
-            next.completeExceptionally(failed);
-        }
-        end(old);
-    }
-
-    private static void end(CompletableFuture<Child> old) {
-        if (old != null) {
-            try {
-                old.join().close();
-            } catch (CompletionException neverStarted) {
-                // Then there is nothing to end.
-            }
-        }
-    }
-
-    /** The compiler, for tests that compile without running. */
+    /** The compiler, for tests that look at what it keeps. */
     CellCompiler compiler() {
         return compiler;
     }
 
     /** The child process that makes the next run, for tests that end it. */
     Child child() {
-        return child.join();
+        return seat.child();
     }
 
-    /** Ends the child process and the compiler; when this returns, no process and no folder of the kernel is left. */
+    /** The child process that would take its place. */
+    CompletableFuture<Child> spare() {
+        return children.keepSpare();
+    }
+
+    /** Ends the child processes and the compiler; when this returns, no process and no folder of the kernel is left. */
     @Override
     public synchronized void close() {
         if (!closed) {
@@ -188,16 +175,9 @@ public final class Kernel implements AutoCloseable {
             if (help != null) {
                 help.close();
             }
-            end(child);
-            replacing.forEach(Kernel::await);
-        }
-    }
-
-    private static void await(Thread thread) {
-        try {
-            thread.join();
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
+            variants.forEach(Variants::close);
+            seat.close();
+            children.close();
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.kerfleaf.kernel.reach.Reached;
 import org.kerfleaf.sketch.Problem;
 import org.kerfleaf.sketch.Sketch;
 
@@ -17,13 +18,15 @@ import org.kerfleaf.sketch.Sketch;
  * @param problems what does not make sense in the sketch, or is probably not meant
  * @param liveValues what became of each live value, by its ordinal
  * @param printed what the cells printed, within the limit
+ * @param withheld what the workbook reaches for and has not been allowed, for which reason nothing of it ran
  */
 public record KernelOutcome(
         List<CellOutcome> cells,
         Optional<Sketch> sketch,
         List<Problem> problems,
         Map<Integer, LiveOutcome> liveValues,
-        String printed) {
+        String printed,
+        Optional<Reached> withheld) {
     public KernelOutcome {
         cells = List.copyOf(cells);
         problems = List.copyOf(problems);

@@ -66,7 +66,7 @@ final class Outcomes {
         compiled.notes().stream().map(this::note).forEach(problems::add);
         boolean all = cells.stream().allMatch(CellOutcome.Stands.class::isInstance);
         sketch.filter(whole -> all).ifPresent(whole -> problems.addAll(unknownSizes(whole, sizes)));
-        return new KernelOutcome(cells, sketch, problems, liveValues(), log.printed());
+        return new KernelOutcome(cells, sketch, problems, liveValues(), log.printed(), Optional.empty());
     }
 
     private void refused(Refusal refusal) {

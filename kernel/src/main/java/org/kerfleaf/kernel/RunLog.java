@@ -1,5 +1,6 @@
 package org.kerfleaf.kernel;
 
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.kerfleaf.sketch.Live;
 /** What the child reported of one run, and how the run ended. */
 final class RunLog {
     private final int mostPrinted;
+    private final int units;
     private final Set<Integer> began = new LinkedHashSet<>();
     private final Map<Integer, Thrown> threw = new LinkedHashMap<>();
     private final Map<Integer, Integer> skipped = new LinkedHashMap<>();
@@ -26,28 +28,42 @@ final class RunLog {
     /** How a process ended before its run did. */
     record Ending(StopReason reason, int exitCode) {}
 
-    /** @param mostPrinted so many characters are kept, whatever the child sends */
-    RunLog(int mostPrinted) {
+    /**
+     * @param mostPrinted so many characters are kept, whatever the child sends
+     * @param units how many there are
+     */
+    RunLog(int mostPrinted, int units) {
         this.mostPrinted = mostPrinted;
+        this.units = units;
     }
 
-    void take(Report report) {
+    /** @throws IOException if it speaks of a unit that there is not, or does not belong into a run */
+    void take(Report report) throws IOException {
         if (report instanceof Report.Began began1) {
-            current = began1.unit();
+            current = known(began1.unit());
             began.add(current);
             print(began1.printed());
         } else if (report instanceof Report.Threw one) {
-            threw.put(one.unit(), one.thrown());
+            threw.put(known(one.unit()), one.thrown());
         } else if (report instanceof Report.Skipped one) {
-            skipped.put(one.unit(), one.needs());
+            skipped.put(known(one.unit()), known(one.needs()));
         } else if (report instanceof Report.Gathered all) {
             gathered = all;
         } else if (report instanceof Report.Said one) {
-            said.put(one.unit(), one.value());
+            said.put(known(one.unit()), one.value());
         } else if (report instanceof Report.Done end) {
             done = end;
             print(end.printed());
+        } else {
+            throw new IOException("Nobody asked for " + report + ".");
         }
+    }
+
+    private int known(int unit) throws IOException {
+        if (unit < 0 || unit >= units) {
+            throw new IOException("There is no unit %d among %d.".formatted(unit, units));
+        }
+        return unit;
     }
 
     private void print(String text) {

@@ -15,5 +15,7 @@ public enum StopReason {
     /** What came out of the process could not be read. */
     UNREADABLE,
     /** Nothing is known of this cell: others stopped the run too often. */
-    NOT_REACHED
+    NOT_REACHED,
+    /** Nothing was run: the workbook reaches for more than the words, and its owner has not allowed it. */
+    NOT_ALLOWED
 }

@@ -18,7 +18,7 @@ final class StopWords {
             case KILLED -> "The process that runs the cells was ended from outside while this ran. Run it again.";
             case CRASH -> "The process that runs the cells broke down while this ran.";
             case UNREADABLE -> "What this gave could not be read. It may be too much.";
-            case NOT_REACHED -> "Not run.";
+            case NOT_REACHED, NOT_ALLOWED -> "Not run.";
         };
     }
 

@@ -93,6 +93,9 @@ final class ThrownWords {
             case "java.lang.ClassCastException" -> "The value here is of another kind than the one asked for.";
             case "java.lang.UnsupportedOperationException" ->
                 "This list cannot be changed. A new ArrayList<>(list) can.";
+            case "java.nio.file.NoSuchFileException", "java.io.FileNotFoundException" ->
+                "There is no “%s” here. Cells run in an empty folder of their own; a path from the root on would be right."
+                        .formatted(message.replaceFirst(" \\(.*", ""));
             case "java.util.ConcurrentModificationException" -> "The list is changed while it is gone through.";
             case "java.util.NoSuchElementException" -> "There is none of it here.";
             default -> other(thrown.type(), message);

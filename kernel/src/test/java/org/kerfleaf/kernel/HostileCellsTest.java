@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.kerfleaf.kernel.cell.CellProblem;
+import org.kerfleaf.kernel.reach.Trust;
 import org.kerfleaf.sketch.Live;
 import org.kerfleaf.sketch.Part;
 
@@ -26,8 +27,9 @@ import org.kerfleaf.sketch.Part;
  * Cells that would bring a program down, in real child processes. Whatever the third cell of the book does, it is that
  * cell's outcome, the others keep theirs, and the next run knows nothing of it.
  */
-@Timeout(60)
+@Timeout(300)
 class HostileCellsTest {
+    private static final Duration TIME = Machine.scaled(2);
     private static final String STOCK = """
             measureIn(INCHES);
             Sheet ply = sheet("exterior plywood", "48 in", "96 in").soldAs("3/4 in");
@@ -41,8 +43,7 @@ class HostileCellsTest {
 
     @BeforeAll
     static void start() {
-        kernel = Kernel.start(
-                KernelLimits.DEFAULT.withTime(Duration.ofSeconds(2)).withHeapMegabytes(96));
+        kernel = Kernel.start(KernelLimits.DEFAULT.withTime(TIME).withHeapMegabytes(96), Trust.EVERYTHING);
     }
 
     /** With the last run over and the kernel closed, nothing of any of its children is left. */
@@ -111,7 +112,8 @@ class HostileCellsTest {
     void run_endlessLoop_isStoppedAfterTheTime(String hostile) {
         CellProblem problem = stoppedBy(StopReason.TIME, hostile);
 
-        assertThat(problem.words()).isEqualTo("Stopped after 2 s. A loop that never ends would do that.");
+        assertThat(problem.words())
+                .isEqualTo("Stopped after %d s. A loop that never ends would do that.", TIME.toSeconds());
         assertThat(problem.line()).isEqualTo(11);
         assertThat(problem.text()).isEqualTo(hostile.lines().toList().get(2));
     }
@@ -159,6 +161,18 @@ class HostileCellsTest {
     }
 
     @Test
+    void run_hundredMegabytesPrinted_areCutAndSaidToBe() {
+        KernelOutcome outcome = othersStand(run(
+                "String much = \"x\".repeat(1_000_000); for (int i = 0; i < 100; i++) { System.out.print(much); }"));
+
+        assertThat(outcome.stands()).isTrue();
+        assertThat(outcome.printed())
+                .startsWith("xxx")
+                .endsWith("… cut here: 20000 bytes of print are kept\n")
+                .hasSizeBetween(20_000, 20_100);
+    }
+
+    @Test
     void run_readsInput_findsNone() {
         KernelOutcome outcome = othersStand(run("System.out.println(System.in.read());"));
 
@@ -192,7 +206,7 @@ class HostileCellsTest {
         assertThat(outcomeOf("new Thread(() -> { for (;;) { Thread.onSpinWait(); } }).start();"))
                 .isInstanceOf(CellOutcome.Stands.class);
 
-        assertThat(before.onExit()).succeedsWithin(10, TimeUnit.SECONDS);
+        assertThat(before.onExit()).succeedsWithin(120, TimeUnit.SECONDS);
     }
 
     @Test
@@ -202,7 +216,7 @@ class HostileCellsTest {
 
         assertThat(outcome.stands()).isTrue();
         ProcessHandle.of(Long.parseLong(outcome.printed()))
-                .ifPresent(started -> assertThat(started.onExit()).succeedsWithin(10, TimeUnit.SECONDS));
+                .ifPresent(started -> assertThat(started.onExit()).succeedsWithin(120, TimeUnit.SECONDS));
     }
 
     @Test
@@ -274,7 +288,8 @@ class HostileCellsTest {
         assertThat(outcome.liveValues().get(0))
                 .isInstanceOfSatisfying(
                         LiveOutcome.Failed.class,
-                        failed -> assertThat(failed.problem().words()).startsWith("Stopped after 2 s."));
+                        failed -> assertThat(failed.problem().words())
+                                .startsWith("Stopped after %d s.".formatted(TIME.toSeconds())));
         assertThat(outcome.liveValues()).containsEntry(1, new LiveOutcome.Value(new Live.OfText("Floor")));
     }
 
@@ -293,6 +308,28 @@ class HostileCellsTest {
         assertThat(outcome.sketch()).isEmpty();
     }
 
+    /** The process that makes the next run was ready before the one that is lost was. */
+    @Test
+    void run_childLost_theSpareTakesItsPlace() {
+        assertThat(outcomeOf("int a = 1;")).isInstanceOf(CellOutcome.Stands.class);
+        ProcessHandle spare = kernel.spare().join().process();
+
+        KernelOutcome outcome = kernel.run(Book.of("System.exit(3);").source(), Map.of());
+
+        assertThat(outcome.cells().get(0)).isInstanceOf(CellOutcome.Stopped.class);
+        assertThat(kernel.child().process()).isEqualTo(spare);
+        assertThat(kernel.spare().join().process()).isNotEqualTo(spare).matches(ProcessHandle::isAlive);
+    }
+
+    @Test
+    void run_spareLost_isNotUsed() {
+        ProcessHandle spare = kernel.spare().join().process();
+        spare.destroyForcibly();
+        spare.onExit().join();
+
+        assertThat(stoppedBy(StopReason.EXIT, "System.exit(3);").words()).contains("(code 3)");
+    }
+
     @Test
     void run_childKilledBetweenRuns_isReplaced() {
         ProcessHandle child = kernel.child().process();
@@ -305,8 +342,10 @@ class HostileCellsTest {
     @Test
     void run_childKilledDuringARun_saysSo() throws InterruptedException {
         ProcessHandle child = kernel.child().process();
-        CompletableFuture<KernelOutcome> running = CompletableFuture.supplyAsync(() -> run("Thread.sleep(60_000);"));
-        Thread.sleep(1500);
+        Path mark = kernel.child().folder().resolve("here");
+        CompletableFuture<KernelOutcome> running = CompletableFuture.supplyAsync(
+                () -> run("new java.io.File(\"here\").createNewFile(); synchronized (ply) { ply.wait(); }"));
+        Machine.await(() -> Files.exists(mark) || running.isDone());
         child.destroyForcibly();
 
         KernelOutcome outcome = othersStand(running.join());

@@ -27,6 +27,7 @@ public final class Benchmarks {
         }
         if (!wanted.equals("geometry")) {
             print(run(KernelBenchmark.class), "changedSize", "changed size = 1");
+            print(run(RunsBenchmark.class), "oneRun", "one run = 1");
             Opening.main(new String[0]);
         }
     }

@@ -15,6 +15,7 @@ import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.kernel.compile.CompiledCache;
+import org.kerfleaf.kernel.reach.Trust;
 
 /**
  * How long it takes from the start of a process until a workbook of fifty pieces has run: the first time, when it is
@@ -37,7 +38,7 @@ public final class Opening {
 
     private static void open(Path cache) {
         WorkbookSource source = Snippets.source(Snippets.of(SNIPPETS, "size(\"Width\", \"22 in\")", 7));
-        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT, CompiledCache.in(cache))) {
+        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT, Trust.WORDS_ONLY, CompiledCache.in(cache))) {
             if (!kernel.run(source, Map.of()).stands()) {
                 throw new IllegalStateException("The workbook does not stand.");
             }

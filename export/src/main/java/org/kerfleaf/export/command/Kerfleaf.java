@@ -58,12 +58,13 @@ final class Kerfleaf implements Runnable {
 
     private static CommandLine commandLine(Bench bench) {
         CommandLine line = new CommandLine(new Kerfleaf());
-        for (Word word : List.of(
+        for (Object word : List.of(
                 new PlanWord(bench),
                 new BookletWord(bench),
                 new DrawingsWord(bench),
                 new SpreadsheetWord(bench),
-                new CheckWord(bench))) {
+                new CheckWord(bench),
+                new AllowWord(bench))) {
             line.addSubcommand(word);
         }
         for (CommandLine word : line.getSubcommands().values()) {

@@ -8,14 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.kerfleaf.kernel.CellOutcome;
 import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelException;
-import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.kernel.KernelOutcome;
 import org.kerfleaf.kernel.LiveOutcome;
 import org.kerfleaf.kernel.cell.CellProblem;
 import org.kerfleaf.kernel.cell.WorkbookSource;
+import org.kerfleaf.kernel.compile.CellCompiler;
 import org.kerfleaf.kernel.compile.CompiledCache;
+import org.kerfleaf.kernel.compile.ReachScan;
+import org.kerfleaf.kernel.reach.Reached;
 import org.kerfleaf.plan.Answers;
 import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Changes;
@@ -28,7 +31,7 @@ import org.kerfleaf.workbook.Workbook;
 import org.kerfleaf.workbook.WorkbookFileException;
 
 /** Reads the file, runs its cells in a process of their own, and plans what they declare. */
-final class KernelPlanner implements WorkbookPlanner {
+final class KernelPlanner implements WorkbookPlanner, ReachReader {
     /** What stands in prose for a live value that failed. */
     private static final String NO_VALUE = "not known";
 
@@ -38,17 +41,41 @@ final class KernelPlanner implements WorkbookPlanner {
     private static final Fault NOT_AS_WRITTEN =
             new Fault(0, 0, "", "As written the workbook does not run, so what the sizes tried change cannot be told.");
 
+    private final Allowances allowances;
+
+    /** @param allowances asked before a workbook runs that reaches for more than the words */
+    KernelPlanner(Allowances allowances) {
+        this.allowances = allowances;
+    }
+
     @Override
-    public Planned plan(Path file, Wishes wishes) {
+    public Reached reached(Path file) {
+        WorkbookSource source = WorkbookSource.of(withCells(file));
+        try (CellCompiler compiler = new CellCompiler()) {
+            return ReachScan.of(compiler.compile(source));
+        }
+    }
+
+    private static Workbook withCells(Path file) {
         Workbook workbook = read(file);
         if (workbook.cells().isEmpty()) {
             throw new Refused(
                     "“%s” has no cells, so there is nothing to plan. A cell is a fence that begins with ```java."
                             .formatted(file.getFileName()));
         }
-        try (Kernel kernel = Kernel.start(KernelLimits.DEFAULT, CompiledCache.ofUser())) {
+        return workbook;
+    }
+
+    @Override
+    public Planned plan(Path file, Wishes wishes) {
+        Workbook workbook = withCells(file);
+        try (Kernel kernel =
+                Kernel.start(wishes.limits(), reached -> allowances.has(reached.content()), CompiledCache.ofUser())) {
             WorkbookSource source = WorkbookSource.of(workbook);
             KernelOutcome outcome = kernel.run(source, wishes.sizes());
+            if (outcome.withheld().isPresent()) {
+                return new Planned.Withheld(outcome.withheld().get());
+            }
             if (!outcome.stands()) {
                 return new Planned.Wrong(faults(outcome));
             }
@@ -85,7 +112,7 @@ final class KernelPlanner implements WorkbookPlanner {
     /** What waits for something else is told only if nothing else is wrong: the other place tells it already. */
     private static List<Fault> faults(KernelOutcome outcome) {
         List<CellProblem> all = outcome.cells().stream()
-                .flatMap(cell -> cell.problems().stream())
+                .flatMap(cell -> cell.problems().stream().map(problem -> withOption(cell, problem)))
                 .toList();
         List<CellProblem> causes = all.stream()
                 .filter(problem -> !problem.words().startsWith(WAITS))
@@ -96,6 +123,20 @@ final class KernelPlanner implements WorkbookPlanner {
                 .map(problem -> new Fault(problem.origin().line(), 0, "", problem.words()))
                 .forEach(faults::add);
         return faults;
+    }
+
+    /** Where a limit stopped a cell, it is also said how to give more. */
+    private static CellProblem withOption(CellOutcome cell, CellProblem problem) {
+        if (!(cell instanceof CellOutcome.Stopped stopped)) {
+            return problem;
+        }
+        String words = problem.words()
+                + switch (stopped.reason()) {
+                    case TIME -> " More can be given, as in --time-limit \"60 s\".";
+                    case MEMORY -> " More can be given, as in --memory-limit \"512 MB\".";
+                    default -> "";
+                };
+        return new CellProblem(problem.cell(), problem.line(), problem.column(), problem.text(), words);
     }
 
     private static Fault fault(CellProblem problem) {

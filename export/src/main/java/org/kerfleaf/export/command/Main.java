@@ -28,8 +28,13 @@ public final class Main {
     }
 
     private static Bench bench() {
+        Allowances allowances = new Allowances(
+                UserFolder.of(System.getProperty("os.name"), System.getProperty("user.home"), System.getenv()));
+        KernelPlanner planner = new KernelPlanner(allowances);
         return new Bench(
-                new KernelPlanner(),
+                planner,
+                planner,
+                allowances,
                 new Booklets(),
                 writer(FileDescriptor.out),
                 writer(FileDescriptor.err),

@@ -2,6 +2,7 @@ package org.kerfleaf.export.command;
 
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.kernel.reach.Reached;
 import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.workbook.Prose;
@@ -19,6 +20,9 @@ sealed interface Planned {
             notes = List.copyOf(notes);
         }
     }
+
+    /** No plan: the workbook reaches for more than the words, and its owner has not allowed it; nothing of it ran. */
+    record Withheld(Reached reached) implements Planned {}
 
     /** No plan: the workbook does not run, for these reasons, at least one. */
     record Wrong(List<Fault> faults) implements Planned {

@@ -2,6 +2,7 @@ package org.kerfleaf.export.command;
 
 import java.util.concurrent.Callable;
 import org.kerfleaf.export.command.Planned.Made;
+import org.kerfleaf.export.command.Planned.Withheld;
 import org.kerfleaf.export.command.Planned.Wrong;
 import picocli.CommandLine.Mixin;
 
@@ -31,6 +32,9 @@ abstract class Word implements Callable<Integer> {
         if (planned instanceof Wrong wrong) {
             wrong.faults().forEach(this::tell);
             return ExitStatus.DOES_NOT_RUN;
+        }
+        if (planned instanceof Withheld withheld) {
+            throw new Refused(ReachText.notAllowed(arguments.fileName(), withheld.reached()));
         }
         Made made = (Made) planned;
         made.notes().forEach(this::tell);

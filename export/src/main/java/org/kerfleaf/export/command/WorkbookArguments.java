@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.kerfleaf.measure.LengthUnit;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -35,6 +36,9 @@ final class WorkbookArguments {
             description = "Plan for this day, for example 2026-04-12, instead of today.")
     private String day;
 
+    @Mixin
+    private LimitsSaid limits = new LimitsSaid();
+
     @Option(
             names = {"-h", "--help"},
             usageHelp = true,
@@ -51,7 +55,7 @@ final class WorkbookArguments {
     }
 
     Wishes wishes(Bench bench) {
-        return new Wishes(sizes(), unit(), day(bench));
+        return new Wishes(sizes(), unit(), day(bench), limits.limits());
     }
 
     private Map<String, String> sizes() {

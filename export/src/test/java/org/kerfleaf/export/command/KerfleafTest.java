@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,9 +20,17 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.kerfleaf.export.command.Planned.Made;
+import org.kerfleaf.export.command.Planned.Withheld;
 import org.kerfleaf.export.command.Planned.Wrong;
 import org.kerfleaf.export.spreadsheet.PlanFixture;
+import org.kerfleaf.kernel.KernelLimits;
+import org.kerfleaf.kernel.cell.CellProblem;
+import org.kerfleaf.kernel.reach.Reach;
+import org.kerfleaf.kernel.reach.Reached;
+import org.kerfleaf.kernel.reach.Reaching;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
@@ -34,6 +43,13 @@ import org.kerfleaf.workbook.Prose;
 class KerfleafTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 4, 20);
     private static final Prose NO_PROSE = new Prose("A potting tray", List.of(), List.of(), List.of());
+
+    private static final Reached REACHED = new Reached(
+            List.of(new Reaching(
+                    Reach.FILES,
+                    List.of("java.nio.file.Files.delete"),
+                    new CellProblem(2, 41, 1, "  Files.delete(path);", "This reaches for files."))),
+            "0123456789abcdef".repeat(4));
 
     @TempDir
     Path folder;
@@ -67,8 +83,16 @@ class KerfleafTest {
             pdf.print(plan.title() + " on " + format);
             pdf.flush();
         };
-        Bench bench =
-                new Bench(planner, booklets, new PrintWriter(out), new PrintWriter(err), folder, 100, () -> TODAY);
+        Bench bench = new Bench(
+                planner,
+                file -> REACHED,
+                new Allowances(folder.resolve("mine")),
+                booklets,
+                new PrintWriter(out),
+                new PrintWriter(err),
+                folder,
+                100,
+                () -> TODAY);
         return Kerfleaf.run(bench, arguments);
     }
 
@@ -232,21 +256,22 @@ class KerfleafTest {
     @Test
     void plan_unknownOption_saysWhatCanBeAsked() {
         assertThat(run("plan", "tray.md", "--jsn")).isEqualTo(2);
-        saysOnly("“--jsn” cannot be asked of plan. It can be asked --day, --help, --json, --reasons, --size, --units.");
+        saysOnly(
+                "“--jsn” cannot be asked of plan. It can be asked --day, --help, --json, --memory-limit, --output-limit, --piece-limit, --reasons, --size, --time-limit, --units.");
     }
 
     @Test
     void kerfleaf_unknownWord_saysWhichThereAre() {
         assertThat(run("plann", "tray.md")).isEqualTo(2);
         saysOnly(
-                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check, words; for example: kerfleaf plan shelf.md");
+                "“plann” is not a word kerfleaf knows. It knows plan, booklet, drawings, spreadsheet, check, allow, words; for example: kerfleaf plan shelf.md");
     }
 
     @Test
     void kerfleaf_nothing_saysWhatBelongsThere() {
         assertThat(run()).isEqualTo(2);
         saysOnly(
-                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check, words; for example: kerfleaf plan shelf.md");
+                "A word and a workbook belong behind kerfleaf. It knows plan, booklet, drawings, spreadsheet, check, allow, words; for example: kerfleaf plan shelf.md");
     }
 
     @Test
@@ -259,7 +284,7 @@ class KerfleafTest {
 
     @Test
     void anyWord_help_showsItsOptionsAndExitStatuses() {
-        for (String word : List.of("plan", "booklet", "drawings", "spreadsheet", "check", "words")) {
+        for (String word : List.of("plan", "booklet", "drawings", "spreadsheet", "check", "allow", "words")) {
             assertThat(run(word, "--help")).as(word).isZero();
         }
         assertThat(out.toString()).contains("--paper=a4|letter", "--units=in|mm", "--reasons", "It ends with");
@@ -423,6 +448,59 @@ class KerfleafTest {
         assertThat(run("booklet", "tray.md", "--paper", "a5")).isEqualTo(2);
         saysOnly("--paper “a5”: a4 or letter would be right.");
         assertThat(asked).isEmpty();
+    }
+
+    @Test
+    void anyWord_limitsSaid_reachThePlanner() {
+        run(
+                "check",
+                "tray.md",
+                "--time-limit",
+                "1.5 min",
+                "--memory-limit",
+                "1GB",
+                "--output-limit",
+                "100 kB",
+                "--piece-limit",
+                "50");
+        assertThat(asked)
+                .extracting(Wishes::limits)
+                .containsExactly(new KernelLimits(Duration.ofSeconds(90), 1024, 100_000, 50));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--time-limit   | 20      | a time like 20 s, from 1 ms to 60 min, would be right.",
+                "--time-limit   | 0 s     | a time like 20 s, from 1 ms to 60 min, would be right.",
+                "--time-limit   | 2 h     | a time like 20 s, from 1 ms to 60 min, would be right.",
+                "--memory-limit | 15 MB   | an amount of memory like 512 MB, from 16 MB to 64 GB, would be right.",
+                "--memory-limit | 65 GB   | an amount of memory like 512 MB, from 16 MB to 64 GB, would be right.",
+                "--memory-limit | much    | an amount of memory like 512 MB, from 16 MB to 64 GB, would be right.",
+                "--output-limit | 20      | an amount like 100 kB, from 0 B to 10 MB, would be right.",
+                "--piece-limit  | 0       | a number from 1 to 2000 would be right.",
+                "--piece-limit  | 2001    | a number from 1 to 2000 would be right.",
+            })
+    void anyWord_limitThatCannotBe_saysWhatWouldBeRight(String option, String typed, String right) {
+        assertThat(run("plan", "tray.md", option, typed)).isEqualTo(2);
+        saysOnly("%s “%s”: %s".formatted(option, typed, right));
+        assertThat(asked).isEmpty();
+    }
+
+    @Test
+    void anyWord_workbookNotAllowed_saysWhatWhereAndWhatToSay() {
+        answer = new Withheld(REACHED);
+        for (String word : List.of("plan", "booklet", "drawings", "spreadsheet", "check")) {
+            assertThat(run(word, "tray.md")).as(word).isEqualTo(2);
+        }
+        assertThat(err.toString().lines().limit(4))
+                .containsExactly(
+                        "tray.md reaches for more than the words: files.",
+                        "    cell 3, line 41: files (java.nio.file.Files.delete)",
+                        "        Files.delete(path);",
+                        "Nothing of it has run. If you know what these lines do, say: kerfleaf allow tray.md");
+        assertThat(out.toString()).isEmpty();
     }
 
     private static Plan placed() {

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.kerfleaf.export.command.Planned.Made;
 import org.kerfleaf.export.command.Planned.Wrong;
+import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
@@ -37,7 +39,8 @@ class KernelPlannerTest {
     }
 
     private Planned plan(String workbook, Wishes wishes) throws IOException {
-        return new KernelPlanner().plan(Files.writeString(folder.resolve("rack.md"), workbook), wishes);
+        return new KernelPlanner(new Allowances(folder.resolve("mine")))
+                .plan(Files.writeString(folder.resolve("rack.md"), workbook), wishes);
     }
 
     private static Length shelf(Planned planned) {
@@ -136,6 +139,19 @@ class KernelPlannerTest {
     }
 
     @Test
+    void plan_cellThatNeedsMoreMemory_saysHowToGiveIt() throws IOException {
+        String large = bootRack() + "\n```java\nlong[] much = new long[100_000_000];\n```\n";
+        KernelLimits limits =
+                KernelLimits.DEFAULT.withTime(Duration.ofMinutes(2)).withHeapMegabytes(64);
+        Wrong wrong = (Wrong) plan(large, new Wishes(Map.of(), Optional.empty(), DAY, limits));
+        assertThat(wrong.faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.words())
+                        .startsWith("Stopped: it needs more memory than the 64 MB")
+                        .endsWith(" More can be given, as in --memory-limit \"512 MB\"."));
+    }
+
+    @Test
     void plan_liveValueThatFails_isANoteAndThePlanStands() throws IOException {
         Made made = (Made) plan(bootRack().replace("${width} wide", "${wdth} wide"), NONE);
         assertThat(made.notes())
@@ -153,7 +169,7 @@ class KernelPlannerTest {
     @Test
     void plan_noText_isRefused() throws IOException {
         Path file = Files.write(folder.resolve("photo.md"), new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF});
-        assertThatThrownBy(() -> new KernelPlanner().plan(file, NONE))
+        assertThatThrownBy(() -> new KernelPlanner(new Allowances(folder.resolve("mine"))).plan(file, NONE))
                 .isInstanceOf(Refused.class)
                 .hasMessageStartingWith("“photo.md” is no workbook. ");
     }

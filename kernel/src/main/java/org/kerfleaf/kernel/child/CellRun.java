@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -37,7 +38,7 @@ final class CellRun implements Runnable {
     /** How many characters of a live value are shown; far more than a line of prose. */
     private static final int LONGEST_TEXT = 10_000;
 
-    private final Request request;
+    private final Request.Load book;
     private final Channel channel;
     private final Printed printed;
     private final PrintStream out;
@@ -45,20 +46,23 @@ final class CellRun implements Runnable {
     private final SketchRun run;
     private final Set<Integer> failed;
     private final Map<Integer, Object> returned = new HashMap<>();
+    private final boolean everyUnit;
+    private boolean told = true;
 
-    CellRun(Request request, Channel channel) {
-        this.request = request;
+    CellRun(Request.Load book, Request.Run request, Channel channel) {
+        this.book = book;
         this.channel = channel;
-        this.printed = new Printed(request.mostPrinted());
+        this.printed = new Printed(book.mostPrinted());
         this.out = printed.stream();
-        this.loader = new CellLoader(request.classes());
+        this.loader = new CellLoader(book.classes(), book.wordsOnly());
         this.run = new SketchRun(request.sizes());
         this.failed = new HashSet<>(request.without());
+        this.everyUnit = request.told();
     }
 
     @Override
     public void run() {
-        Set<Thread> before = Thread.getAllStackTraces().keySet();
+        Set<Thread> before = threads();
         Thread.currentThread().setContextClassLoader(loader);
         try {
             run.doing(() -> {
@@ -75,18 +79,23 @@ final class CellRun implements Runnable {
     }
 
     private static boolean leftThreads(Set<Thread> before) {
-        return Thread.getAllStackTraces().keySet().stream()
-                .anyMatch(thread -> !before.contains(thread) && thread != Thread.currentThread());
+        return threads().stream().anyMatch(thread -> !before.contains(thread));
+    }
+
+    // Asking for all stack traces would say the same, at a hundred times the cost.
+    private static Set<Thread> threads() {
+        ThreadGroup all = Thread.currentThread().getThreadGroup();
+        while (all.getParent() != null) {
+            all = all.getParent();
+        }
+        Thread[] found = new Thread[all.activeCount() + 16];
+        return new HashSet<>(Arrays.asList(found).subList(0, all.enumerate(found)));
     }
 
     private void runAll() {
-        request.units().stream()
-                .filter(unit -> unit.value() != Unit.Value.PROSE)
-                .forEach(this::runCell);
+        book.units().stream().filter(unit -> unit.value() != Unit.Value.PROSE).forEach(this::runCell);
         gather();
-        request.units().stream()
-                .filter(unit -> unit.value() == Unit.Value.PROSE)
-                .forEach(this::runLive);
+        book.units().stream().filter(unit -> unit.value() == Unit.Value.PROSE).forEach(this::runLive);
     }
 
     private void runCell(Unit unit) {
@@ -133,12 +142,15 @@ final class CellRun implements Runnable {
         // A cell before this one may have taken them away.
         System.setOut(out);
         System.setErr(out);
-        report(new Report.Began(unit.index(), printed.take()));
+        if (told) {
+            report(new Report.Began(unit.index(), printed.take()));
+            told = everyUnit;
+        }
     }
 
     private void gather() {
-        Values values = new Values(request.mostPieces() * THINGS_PER_PIECE);
-        for (Unit unit : request.units()) {
+        Values values = new Values(book.mostPieces() * THINGS_PER_PIECE);
+        for (Unit unit : book.units()) {
             boolean valued = unit.value() == Unit.Value.FIELD || unit.value() == Unit.Value.RETURNED;
             if (valued && !failed.contains(unit.index())) {
                 attempt(unit, () -> {
@@ -151,7 +163,7 @@ final class CellRun implements Runnable {
             }
         }
         returned.clear();
-        Gathering.Gathered gathered = Gathering.gather(request.title(), request.steps(), values.found());
+        Gathering.Gathered gathered = Gathering.gather(book.title(), book.steps(), values.found());
         try {
             send(bounded(gathered));
         } catch (FrameTooLongException tooMuch) {
@@ -163,10 +175,10 @@ final class CellRun implements Runnable {
         long pieces = gathered.sketch().all(Placing.class).stream()
                 .mapToLong(Placing::count)
                 .sum();
-        if (pieces <= request.mostPieces()) {
+        if (pieces <= book.mostPieces()) {
             return new Report.Gathered(Optional.of(gathered.sketch()), gathered.problems());
         }
-        String words = "%d pieces are placed; a workbook holds %d at most.".formatted(pieces, request.mostPieces());
+        String words = "%d pieces are placed; a workbook holds %d at most.".formatted(pieces, book.mostPieces());
         return new Report.Gathered(Optional.empty(), List.of(new Problem(Origin.NOWHERE, words)));
     }
 

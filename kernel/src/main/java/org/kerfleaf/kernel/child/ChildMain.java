@@ -34,15 +34,26 @@ public final class ChildMain {
             socket.getOutputStream().flush();
             Channel channel = new Channel(socket);
             warmUp();
-            while (true) {
-                Request request = channel.take(Request.class);
-                surroundings.restore();
-                Thread running = new Thread(null, new CellRun(request, channel), "cells", STACK_BYTES);
-                running.setDaemon(true);
-                running.start();
-            }
+            serve(channel, surroundings);
         } catch (IOException otherEndIsGone) {
             Runtime.getRuntime().halt(0);
+        }
+    }
+
+    private static void serve(Channel channel, Surroundings surroundings) throws IOException {
+        Request.Load book = null;
+        while (true) {
+            Request request = channel.take(Request.class);
+            if (request instanceof Request.Load next) {
+                book = next;
+            } else if (request instanceof Request.Run run) {
+                surroundings.restore();
+                Thread running = new Thread(null, new CellRun(book, run, channel), "cells", STACK_BYTES);
+                running.setDaemon(true);
+                running.start();
+            } else if (request instanceof Request.Weigh) {
+                channel.send(Weighing.now());
+            }
         }
     }
 

@@ -17,5 +17,6 @@ record Surroundings(Properties properties, Locale locale, TimeZone zone) {
         Locale.setDefault(locale);
         TimeZone.setDefault(zone);
         System.setIn(new ByteArrayInputStream(new byte[0]));
+        Thread.setDefaultUncaughtExceptionHandler(null);
     }
 }

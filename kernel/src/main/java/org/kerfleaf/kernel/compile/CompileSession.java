@@ -41,7 +41,11 @@ final class CompileSession implements AutoCloseable {
     CompileSession() {
         shell = JShell.builder()
                 .executionEngine(control.provider(), Map.of())
-                .compilerOptions("-classpath", Jars.holding(Words.class, Money.class, JsonTypeInfo.class), "-proc:none")
+                .compilerOptions(
+                        "-classpath",
+                        Jars.holding(Words.class, Money.class, JsonTypeInfo.class),
+                        "-proc:none",
+                        "-XDstringConcat=inline")
                 .build();
         analysis = shell.sourceCodeAnalysis();
         splitting = new Splitting(analysis);

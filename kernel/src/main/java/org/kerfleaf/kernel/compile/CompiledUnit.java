@@ -33,6 +33,11 @@ public final class CompiledUnit {
         return piece.called();
     }
 
+    /** The maker's text. */
+    String text() {
+        return piece.text();
+    }
+
     /** Whether a class belongs to it. */
     public boolean owns(String className) {
         return Bytecode.outermost(className).equals(unit.className());

@@ -7,7 +7,7 @@ import org.kerfleaf.sketch.Live;
 import org.kerfleaf.sketch.Problem;
 import org.kerfleaf.sketch.Sketch;
 
-/** What the child says during a run, in this order: units, the sketch, live values, done. */
+/** What the child says during a run, in this order: units, the sketch, live values, done. Or, when asked, what it weighs. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "report")
 public sealed interface Report {
     /** A unit is about to be run, or its value about to be read; {@code printed} was printed since the last one. */
@@ -32,4 +32,13 @@ public sealed interface Report {
      * @param spent whether the child should not be used again, because something of this run is left in it
      */
     record Done(String printed, boolean spent) implements Report {}
+
+    /**
+     * What the process holds while nothing runs.
+     *
+     * @param heapBytes bytes of values
+     * @param classBytes bytes of classes, what the virtual machine calls metaspace
+     * @param classes how many classes there are
+     */
+    record Weighed(long heapBytes, long classBytes, int classes) implements Report {}
 }

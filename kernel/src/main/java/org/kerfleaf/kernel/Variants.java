@@ -1,0 +1,140 @@
+package org.kerfleaf.kernel;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Spliterator;
+import java.util.Spliterators;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+
+/**
+ * Many runs of one workbook, on several seats at once.
+ *
+ * <p>A child process for each, and not several runs in one process: what a cell leaves in its process (properties, the
+ * locale, a full heap, an endless loop) then never meets another run in the middle. Within a child one run follows the
+ * other, each with a fresh loader.
+ */
+final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
+    /** More children than this would hold more memory than they save time. */
+    private static final int MOST_SEATS = 4;
+
+    /** How many outcomes may be worked out ahead of whoever takes them. */
+    private static final int AHEAD = 64;
+
+    private final Prepared book;
+    private final List<Map<String, String>> sizes;
+    private final List<Seat> seats = new ArrayList<>();
+    private final List<Thread> threads = new ArrayList<>();
+    private final Map<Integer, KernelOutcome> ready = new HashMap<>();
+    private RuntimeException failed;
+    private int asked;
+    private int taken;
+    private boolean over;
+
+    Variants(Prepared book, List<Map<String, String>> sizes, Children children, KernelLimits limits) {
+        this.book = book;
+        this.sizes = List.copyOf(sizes);
+        int many = Math.min(Math.min(MOST_SEATS, Runtime.getRuntime().availableProcessors()), sizes.size());
+        for (int i = 0; i < many; i++) {
+            Seat seat = new Seat(children, limits);
+            Thread thread = new Thread(() -> work(seat), "variants");
+            thread.setDaemon(true);
+            seats.add(seat);
+            threads.add(thread);
+        }
+        threads.forEach(Thread::start);
+    }
+
+    Stream<KernelOutcome> stream() {
+        int kind = Spliterator.ORDERED | Spliterator.NONNULL | Spliterator.IMMUTABLE;
+        return StreamSupport.stream(Spliterators.spliterator(this, sizes.size(), kind), false)
+                .onClose(this::close);
+    }
+
+    private void work(Seat seat) {
+        try (seat) {
+            for (int next = ask(); next >= 0; next = ask()) {
+                answer(next, seat.runQuickly(book, sizes.get(next)));
+            }
+        } catch (RuntimeException cannotRun) {
+            fail(cannotRun);
+        }
+    }
+
+    private synchronized int ask() {
+        while (!over && asked < sizes.size() && asked >= taken + AHEAD) {
+            await();
+        }
+        return over || asked >= sizes.size() ? -1 : asked++;
+    }
+
+    private synchronized void answer(int which, KernelOutcome outcome) {
+        ready.put(which, outcome);
+        notifyAll();
+    }
+
+    private synchronized void fail(RuntimeException why) {
+        if (!over && failed == null) {
+            failed = why;
+        }
+        over = true;
+        notifyAll();
+    }
+
+    @Override
+    public synchronized boolean hasNext() {
+        return taken < sizes.size();
+    }
+
+    /** The next outcome in the order asked. @throws IllegalStateException if it was closed before */
+    @Override
+    public synchronized KernelOutcome next() {
+        if (!hasNext()) {
+            throw new NoSuchElementException("All %d outcomes are taken.".formatted(sizes.size()));
+        }
+        while (!ready.containsKey(taken) && !over) {
+            await();
+        }
+        KernelOutcome outcome = ready.remove(taken);
+        if (outcome == null) {
+            throw failed == null ? new IllegalStateException("The runs were ended after %d.".formatted(taken)) : failed;
+        }
+        taken++;
+        notifyAll();
+        return outcome;
+    }
+
+    private void await() {
+        try {
+            wait();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            over = true;
+        }
+    }
+
+    synchronized boolean isOver() {
+        return over || asked >= sizes.size();
+    }
+
+    /** Ends what is running, and waits until it has. */
+    @Override
+    public void close() {
+        synchronized (this) {
+            over = true;
+            notifyAll();
+        }
+        seats.forEach(Seat::close);
+        for (Thread thread : threads) {
+            try {
+                thread.join();
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+}
