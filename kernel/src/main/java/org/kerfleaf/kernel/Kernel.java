@@ -24,6 +24,7 @@ public final class Kernel implements AutoCloseable {
     private final CellCompiler compiler = new CellCompiler();
     private final Children children;
     private final Seat seat;
+    private final Seats seats;
     private final List<Variants> variants = new ArrayList<>();
     private Prepared prepared;
     private boolean closed;
@@ -33,6 +34,7 @@ public final class Kernel implements AutoCloseable {
         this.trust = trust;
         this.children = new Children(limits, launch);
         this.seat = new Seat(children, limits);
+        this.seats = new Seats(children, limits);
     }
 
     /** Starts a kernel that runs nothing that reaches for more than the words. */
@@ -99,7 +101,7 @@ public final class Kernel implements AutoCloseable {
             return sizes.stream().map(each -> Withheld.outcome(book));
         }
         variants.removeIf(Variants::isOver);
-        Variants many = new Variants(book, sizes, children, limits);
+        Variants many = new Variants(book, sizes, seats);
         variants.add(many);
         return many.stream();
     }
