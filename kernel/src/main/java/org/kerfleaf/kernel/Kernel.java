@@ -29,6 +29,7 @@ public final class Kernel implements AutoCloseable {
     private final CellCompiler compiler;
     private final Children children;
     private final Seat seat;
+    private final Seats seats;
     private final List<Variants> variants = new ArrayList<>();
     private volatile CellHelp help;
     private Prepared prepared;
@@ -40,6 +41,7 @@ public final class Kernel implements AutoCloseable {
         this.compiler = compiler;
         this.children = new Children(limits, launch);
         this.seat = new Seat(children, limits);
+        this.seats = new Seats(children, limits);
     }
 
     /** Starts a kernel that runs nothing that reaches for more than the words. */
@@ -111,7 +113,7 @@ public final class Kernel implements AutoCloseable {
             return sizes.stream().map(each -> Withheld.outcome(book));
         }
         variants.removeIf(Variants::isOver);
-        Variants many = new Variants(book, sizes, children, limits);
+        Variants many = new Variants(book, sizes, seats);
         variants.add(many);
         return many.stream();
     }

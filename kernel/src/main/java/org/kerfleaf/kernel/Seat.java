@@ -55,7 +55,7 @@ final class Seat implements AutoCloseable {
         List<RunLog.Ending> endings = new ArrayList<>();
         while (endings.size() < 2) {
             RunLog log = living().run(book.load(), request, limits.time());
-            if (log.isSpent()) {
+            if (log.isSpent() && !closed) {
                 replace();
             }
             if (log.isDone() || log.current().isPresent()) {
@@ -94,6 +94,10 @@ final class Seat implements AutoCloseable {
         child = children.next();
         children.keepSpare();
         children.end(old);
+    }
+
+    boolean isClosed() {
+        return closed;
     }
 
     /** The child that makes the next run. */

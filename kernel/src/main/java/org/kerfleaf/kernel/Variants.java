@@ -28,6 +28,7 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
     private final Prepared book;
     private final List<Map<String, String>> sizes;
     private final List<Seat> seats = new ArrayList<>();
+    private final Seats all;
     private final List<Thread> threads = new ArrayList<>();
     private final Map<Integer, KernelOutcome> ready = new HashMap<>();
     private RuntimeException failed;
@@ -35,12 +36,13 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
     private int taken;
     private boolean over;
 
-    Variants(Prepared book, List<Map<String, String>> sizes, Children children, KernelLimits limits) {
+    Variants(Prepared book, List<Map<String, String>> sizes, Seats all) {
         this.book = book;
+        this.all = all;
         this.sizes = List.copyOf(sizes);
         int many = Math.min(Math.min(MOST_SEATS, Runtime.getRuntime().availableProcessors()), sizes.size());
         for (int i = 0; i < many; i++) {
-            Seat seat = new Seat(children, limits);
+            Seat seat = all.take();
             Thread thread = new Thread(() -> work(seat), "variants");
             thread.setDaemon(true);
             seats.add(seat);
@@ -56,12 +58,21 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
     }
 
     private void work(Seat seat) {
-        try (seat) {
+        try {
             for (int next = ask(); next >= 0; next = ask()) {
                 answer(next, seat.runQuickly(book, sizes.get(next)));
             }
         } catch (RuntimeException cannotRun) {
             fail(cannotRun);
+        } finally {
+            leave(seat);
+        }
+    }
+
+    // From here on closing these runs does not close the seat.
+    private synchronized void leave(Seat seat) {
+        if (seats.remove(seat)) {
+            all.giveBack(seat);
         }
     }
 
@@ -127,8 +138,9 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
         synchronized (this) {
             over = true;
             notifyAll();
+            seats.forEach(Seat::close);
+            seats.clear();
         }
-        seats.forEach(Seat::close);
         for (Thread thread : threads) {
             try {
                 thread.join();
