@@ -139,6 +139,13 @@ class NamesTest {
     }
 
     @Test
+    void run_importSaidTwice_stands() {
+        assertThat(run("import java.time.*;", "import java.time.*;\nvar none = Duration.ZERO;")
+                        .stands())
+                .isTrue();
+    }
+
+    @Test
     void run_nameInAnyLanguage_isAName() {
         assertThat(problems(run(
                         "Length größe = length(\"3 in\");\nLength größe = größe;",

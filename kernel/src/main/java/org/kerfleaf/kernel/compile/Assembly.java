@@ -16,7 +16,6 @@ import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
 import org.kerfleaf.kernel.cell.CellProblem;
 import org.kerfleaf.kernel.compile.Bytecode.Access;
 import org.kerfleaf.kernel.wire.ClassCode;
-import org.kerfleaf.kernel.wire.Unit;
 
 /**
  * Puts together what can run. Which piece needs which is read from the bytecode; JShell's own account of it leaves out
@@ -30,17 +29,6 @@ final class Assembly {
     private final List<Made> made = new ArrayList<>();
     private final Map<String, Made> byClass = new HashMap<>();
     private final List<CellProblem> notes = new ArrayList<>();
-
-    /** A snippet with its class. */
-    private record Made(Piece piece, Snippet snippet, String className, int[] offsets, List<Bytecode> code) {
-        boolean runs() {
-            return code.stream().anyMatch(Bytecode::runs) && snippet.kind() != Snippet.Kind.METHOD;
-        }
-
-        int offsetOf(int line) {
-            return offsets[Math.max(0, Math.min(line, offsets.length - 1))];
-        }
-    }
 
     Assembly(
             SourceCodeAnalysis analysis,
@@ -60,48 +48,29 @@ final class Assembly {
         if (wrapper == null || snippet.kind() == Snippet.Kind.IMPORT || snippet.kind() == Snippet.Kind.ERRONEOUS) {
             return;
         }
-        String className = wrapper.fullClassName();
-        List<Bytecode> code =
-                classes.of(className).values().stream().map(CellClass::code).toList();
-        Made one = new Made(piece, snippet, className, offsets(wrapper), code);
-        byClass.putIfAbsent(className, one);
+        Made one = Made.of(piece, snippet, wrapper, classes);
+        byClass.putIfAbsent(one.className(), one);
         if (!refused.containsKey(piece)) {
             made.add(one);
         }
     }
 
-    // For every line of the class's source the offset of its first letter in the piece.
-    private static int[] offsets(SnippetWrapper wrapper) {
-        List<Integer> offsets = new ArrayList<>(List.of(0));
-        String text = wrapper.wrapped();
-        for (int begin = 0; begin >= 0 && begin < text.length(); ) {
-            int at = begin;
-            while (at < text.length() && (text.charAt(at) == ' ' || text.charAt(at) == '\t')) {
-                at++;
-            }
-            offsets.add(Math.max(0, wrapper.wrappedToSourcePosition(at)));
-            int end = text.indexOf('\n', begin);
-            begin = end < 0 ? -1 : end + 1;
-        }
-        return offsets.stream().mapToInt(Integer::intValue).toArray();
-    }
-
     CompiledWorkbook assemble() {
-        made.forEach(
-                one -> misuse(one).or(() -> early(one)).ifPresent(refusal -> refused.putIfAbsent(one.piece, refusal)));
+        made.forEach(one ->
+                misuse(one).or(() -> early(one)).ifPresent(refusal -> refused.putIfAbsent(one.piece(), refusal)));
         boolean changed = true;
         while (changed) {
             changed = false;
             for (Made one : made) {
-                if (!refused.containsKey(one.piece)) {
+                if (!refused.containsKey(one.piece())) {
                     Optional<Refusal> waits = waits(one).or(() -> early(one));
-                    waits.ifPresent(refusal -> refused.put(one.piece, refusal));
+                    waits.ifPresent(refusal -> refused.put(one.piece(), refusal));
                     changed |= waits.isPresent();
                 }
             }
         }
         List<Made> running =
-                made.stream().filter(one -> !refused.containsKey(one.piece)).toList();
+                made.stream().filter(one -> !refused.containsKey(one.piece())).toList();
         running.forEach(this::noteDropped);
         List<Refusal> refusals = refused.entrySet().stream()
                 .sorted((a, b) -> Integer.compare(names.orderOf(a.getKey()), names.orderOf(b.getKey())))
@@ -111,23 +80,23 @@ final class Assembly {
     }
 
     private Optional<Refusal> misuse(Made one) {
-        for (Bytecode code : one.code) {
+        for (Bytecode code : one.code()) {
             for (Access write : code.writes()) {
                 Made owner = byClass.get(Bytecode.outermost(write.className()));
                 String words = owner == null
                         ? "“%s” has its value already. One name, one value.".formatted(write.field())
                         : "“%s” has its value already, in line %d. One name, one value."
-                                .formatted(write.field(), owner.piece.line());
+                                .formatted(write.field(), owner.piece().line());
                 return refuse(one, write, words);
             }
             for (Access read : code.reads()) {
                 Made owner = byClass.get(Bytecode.outermost(read.className()));
-                if (owner != null && names.orderOf(owner.piece) > names.orderOf(one.piece)) {
+                if (owner != null && names.orderOf(owner.piece()) > names.orderOf(one.piece())) {
                     return refuse(
                             one,
                             read,
                             "“%s” is said further down, in line %d. Move that above this."
-                                    .formatted(read.field(), owner.piece.line()));
+                                    .formatted(read.field(), owner.piece().line()));
                 }
             }
         }
@@ -136,75 +105,78 @@ final class Assembly {
 
     private static Optional<Refusal> refuse(Made one, Access access, String words) {
         int lineBegin = one.offsetOf(access.line());
-        int at = Masked.indexOf(Masked.of(one.piece.text()), access.field(), lineBegin);
-        CellProblem problem = one.piece.problem(at < 0 ? lineBegin : at, words);
-        return Optional.of(new Refusal(one.piece.live(), Optional.empty(), problem));
+        int at = Masked.indexOf(Masked.of(one.piece().text()), access.field(), lineBegin);
+        CellProblem problem = one.piece().problem(at < 0 ? lineBegin : at, words);
+        return Optional.of(new Refusal(one.piece().live(), Optional.empty(), problem));
     }
 
     private Optional<Refusal> waits(Made one) {
-        for (String touched : touches(one)) {
+        for (String touched : one.touches()) {
             Made owner = byClass.get(touched);
             if (owner == null) {
                 // Compiled against a class that has been replaced: something it touches came together only further
                 // down.
-                return Optional.of(
-                        one.piece.refusal(0, "This needs something that is said further down. Move that above this."));
+                return Optional.of(one.piece()
+                        .refusal(0, "This needs something that is said further down. Move that above this."));
             }
-            if (owner.piece != one.piece && refused.containsKey(owner.piece)) {
-                int at = one.piece.find(owner.piece.called());
-                return Optional.of(Diagnosis.waits(one.piece, at, owner.piece, names, refused));
+            if (owner.piece() != one.piece() && refused.containsKey(owner.piece())) {
+                int at = one.piece().find(owner.piece().called());
+                return Optional.of(Diagnosis.waits(one.piece(), at, owner.piece(), names, refused));
             }
         }
         return Optional.empty();
     }
 
-    // A method may stand above what it reads through others, but not run before that has its value.
+    // A method may stand above what it reads through others, but nothing that uses it may run before that has its
+    // value.
     private Optional<Refusal> early(Made one) {
-        for (String direct : touches(one)) {
+        if (!one.runs()) {
+            return Optional.empty();
+        }
+        for (String direct : one.touches()) {
             Made used = byClass.get(direct);
-            Optional<Made> late = used == null || used == one || !one.runs()
+            // What runs by itself and is right has been looked at already.
+            Optional<Made> late = used == null || used.runs()
                     ? Optional.empty()
-                    : reached(used).stream()
-                            .filter(other -> other.runs() && names.orderOf(other.piece) > names.orderOf(one.piece))
+                    : reached(direct).stream()
+                            .map(byClass::get)
+                            .filter(other -> other.runs() && names.orderOf(other.piece()) > names.orderOf(one.piece()))
                             .findFirst();
             if (late.isPresent()) {
-                Piece needed = late.get().piece;
-                return Optional.of(one.piece.refusal(
-                        one.piece.find(used.piece.called()),
-                        "“%s” needs “%s”, which is said further down, in line %d. Move that above this."
-                                .formatted(used.piece.called(), needed.called(), needed.line())));
+                Piece needed = late.get().piece();
+                return Optional.of(one.piece()
+                        .refusal(
+                                one.piece().find(used.piece().called()),
+                                "“%s” needs “%s”, which is said further down, in line %d. Move that above this."
+                                        .formatted(used.piece().called(), needed.called(), needed.line())));
             }
         }
         return Optional.empty();
     }
 
-    private Set<Made> reached(Made from) {
-        Set<Made> reached = new LinkedHashSet<>(Set.of(from));
-        List<Made> open = new ArrayList<>(reached);
+    // In the order in which they are met, so that the same one is told every time.
+    private Set<String> reached(String from) {
+        Set<String> reached = new LinkedHashSet<>(Set.of(from));
+        List<String> open = new ArrayList<>(reached);
         while (!open.isEmpty()) {
-            for (String touched : touches(open.remove(open.size() - 1))) {
-                Made next = byClass.get(touched);
-                if (next != null && reached.add(next)) {
-                    open.add(next);
+            for (String touched : byClass.get(open.remove(open.size() - 1)).touches()) {
+                if (byClass.containsKey(touched) && reached.add(touched)) {
+                    open.add(touched);
                 }
             }
         }
         return reached;
     }
 
-    private static Set<String> touches(Made one) {
-        Set<String> all = new TreeSet<>();
-        one.code.forEach(code -> all.addAll(code.touches()));
-        return all;
-    }
-
     private void noteDropped(Made one) {
-        for (Bytecode code : one.code) {
+        for (Bytecode code : one.code()) {
             for (Bytecode.Dropped dropped : code.dropped()) {
-                notes.add(one.piece.problem(
-                        one.offsetOf(dropped.line()),
-                        "%s is made here and kept nowhere, so it does not count. Write: var all = repeat(4, i -> ...)."
-                                .formatted(capital(TypeWords.of(dropped.type().getSimpleName())))));
+                notes.add(one.piece()
+                        .problem(
+                                one.offsetOf(dropped.line()),
+                                "%s is made here and kept nowhere, so it does not count. Write: var all = repeat(4, i -> ...)."
+                                        .formatted(capital(
+                                                TypeWords.of(dropped.type().getSimpleName())))));
             }
         }
     }
@@ -215,7 +187,7 @@ final class Assembly {
 
     private List<ClassCode> code(List<Made> running) {
         Map<String, CellClass> wanted = new TreeMap<>();
-        running.forEach(one -> wanted.putAll(classes.of(one.className)));
+        running.forEach(one -> wanted.putAll(classes.of(one.className())));
         return wanted.entrySet().stream()
                 .map(entry -> new ClassCode(entry.getKey(), entry.getValue().bytes()))
                 .toList();
@@ -223,19 +195,19 @@ final class Assembly {
 
     private List<CompiledUnit> units(List<Made> running) {
         Map<String, Integer> indexes = new LinkedHashMap<>();
-        running.forEach(one -> indexes.putIfAbsent(one.className, indexes.size()));
+        running.forEach(one -> indexes.putIfAbsent(one.className(), indexes.size()));
         Map<Integer, Set<Integer>> needs = new LinkedHashMap<>();
         List<Made> units = running.stream()
-                .filter(one -> byClass.get(one.className) == one)
+                .filter(one -> byClass.get(one.className()) == one)
                 .toList();
         for (int i = 0; i < units.size(); i++) {
             Set<Integer> touched = new TreeSet<>();
-            touches(units.get(i)).forEach(name -> touched.add(indexes.get(name)));
+            units.get(i).touches().forEach(name -> touched.add(indexes.get(name)));
             needs.put(i, touched);
         }
         List<CompiledUnit> compiled = new ArrayList<>();
         for (int i = 0; i < units.size(); i++) {
-            compiled.add(unit(i, units.get(i), reach(i, needs)));
+            compiled.add(units.get(i).unit(i, reach(i, needs)));
         }
         return compiled;
     }
@@ -250,27 +222,5 @@ final class Assembly {
             }
         }
         return List.copyOf(reached);
-    }
-
-    private static CompiledUnit unit(int index, Made one, List<Integer> needs) {
-        Unit.Value value = switch (one.snippet.kind()) {
-            case VAR -> one.piece.isLive() ? Unit.Value.PROSE : Unit.Value.FIELD;
-            case EXPRESSION -> one.piece.isLive() ? Unit.Value.PROSE : Unit.Value.RETURNED;
-            default -> Unit.Value.NONE;
-        };
-        Optional<String> field = value == Unit.Value.FIELD
-                ? Optional.of(((jdk.jshell.VarSnippet) one.snippet).name())
-                : Optional.empty();
-        Unit unit = new Unit(
-                index,
-                one.className,
-                one.runs(),
-                value,
-                field,
-                one.piece.passage().cell(),
-                one.piece.line(),
-                one.piece.step(),
-                needs);
-        return new CompiledUnit(unit, one.piece, one.offsets);
     }
 }

@@ -40,7 +40,8 @@ final class Diagnosis {
             if (status == Status.REJECTED) {
                 return Optional.of(rejected(piece, snippet));
             }
-            if (status != Status.VALID) {
+            // An import that is said again further down is overwritten by that one, which changes nothing.
+            if (status != Status.VALID && snippet instanceof DeclarationSnippet) {
                 return Optional.of(unresolved(piece, snippet));
             }
         }

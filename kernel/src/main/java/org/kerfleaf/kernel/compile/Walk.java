@@ -27,6 +27,7 @@ final class Walk {
     private final Map<Piece, Evaluated> replaceable = new HashMap<>();
     private final Map<Piece, Evaluated> done = new LinkedHashMap<>();
     private final Set<Evaluated> standing = new HashSet<>();
+    private boolean exact;
 
     /** @param refused pieces that are not evaluated at all */
     Walk(CompileSession session, List<Piece> pieces, Set<Piece> refused) {
@@ -50,7 +51,13 @@ final class Walk {
                 standing.add(one);
             }
         }
-        return fresh || isExact() ? Optional.of(done) : Optional.empty();
+        exact = comesToTheSame();
+        return fresh || exact ? Optional.of(done) : Optional.empty();
+    }
+
+    /** Whether what the session holds now is a base from which edits come to what a new session comes to. */
+    boolean isExact() {
+        return exact;
     }
 
     // What is there already is matched by its text; what is gone is dropped, unless a new text of the same name
@@ -172,7 +179,7 @@ final class Walk {
      * Whether a new session would have come to the same: nothing changed behind a piece's back, nothing was compiled
      * against a class that is gone, and nobody used what was still waiting for something further down.
      */
-    boolean isExact() {
+    private boolean comesToTheSame() {
         List<Evaluated> all = List.copyOf(done.values());
         for (int i = 0; i < all.size(); i++) {
             Evaluated one = all.get(i);

@@ -15,18 +15,21 @@ import tools.jackson.databind.ser.std.StdSerializer;
 
 /** JSON of sketches and frames: records by their components only, money as text such as {@code USD 61.50}. */
 public final class WireJson {
+    // One for all: what it learns of a type takes long to learn.
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .changeDefaultVisibility(v -> v.withGetterVisibility(Visibility.NONE)
+                    .withIsGetterVisibility(Visibility.NONE)
+                    .withSetterVisibility(Visibility.NONE)
+                    .withFieldVisibility(Visibility.ANY))
+            .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .addModule(moneyAsText())
+            .build();
+
     private WireJson() {}
 
-    /** A mapper that writes the same value to the same bytes and reads them back equal. */
+    /** A mapper that writes the same value to the same bytes and reads them back equal. Safe on several threads. */
     public static JsonMapper mapper() {
-        return JsonMapper.builder()
-                .changeDefaultVisibility(v -> v.withGetterVisibility(Visibility.NONE)
-                        .withIsGetterVisibility(Visibility.NONE)
-                        .withSetterVisibility(Visibility.NONE)
-                        .withFieldVisibility(Visibility.ANY))
-                .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-                .addModule(moneyAsText())
-                .build();
+        return MAPPER;
     }
 
     private static SimpleModule moneyAsText() {
