@@ -34,12 +34,13 @@ import javax.tools.ToolProvider;
  * method, constant and record component of some packages. Run by the build as {@code java WordIndexer.java SOURCES INDEX
  * PACKAGE...}; {@code org.kerfleaf.words.WordIndex} reads what it writes.
  *
- * <p>Sources are only parsed. A tag may stand anywhere after a blank, as in {@code /** Half of this. @example t.half() *}{@code /}.
- * A component without {@code @param} has the text of the interface's method it makes, or else of its record.
+ * <p>Sources are only parsed. A tag may stand in the line of its sentence, behind a blank. A component without {@code @param}
+ * has the text of the interface's method it makes, or else of its record.
  */
 final class WordIndexer extends TreePathScanner<Void, Void> {
     private static final Pattern TAG = Pattern.compile("(?<=\\s|^)@(param|return|throws|group|example)\\s+");
-    private static final Pattern INLINE = Pattern.compile("\\{@(code|literal|link|linkplain)\\s+([^{}]*(?:\\{[^{}]*}[^{}]*)*)}");
+    private static final Pattern INLINE =
+            Pattern.compile("\\{@(code|literal|link|linkplain)\\s+([^{}]*(?:\\{[^{}]*}[^{}]*)*)}");
 
     private final DocTrees docs;
     private final Map<String, Map<String, String>> entries = new LinkedHashMap<>();
@@ -98,7 +99,11 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
             String name = one.getName().toString();
             String text = said.getOrDefault("param " + name, "");
             components.add(nameOf(getCurrentPath()) + "#" + name + "()");
-            put(name + "()", name + "()", one.getType().toString(), text.isEmpty() ? Map.of("component", name) : Map.of("component", name, "text", text));
+            put(
+                    name + "()",
+                    name + "()",
+                    one.getType().toString(),
+                    text.isEmpty() ? Map.of("component", name) : Map.of("component", name, "text", text));
         }
     }
 
@@ -126,14 +131,19 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
     @Override
     public Void visitVariable(VariableTree field, Void none) {
         if (isPublic(field.getModifiers().getFlags())) {
-            put(field.getName().toString(), field.getName().toString(), field.getType().toString(), said(getCurrentPath()));
+            put(
+                    field.getName().toString(),
+                    field.getName().toString(),
+                    field.getType().toString(),
+                    said(getCurrentPath()));
         }
         return null;
     }
 
     private boolean isPublic(Set<Modifier> flags) {
         return flags.contains(Modifier.PUBLIC)
-                || !flags.contains(Modifier.PRIVATE) && getCurrentPath().getParentPath().getLeaf().getKind() == Tree.Kind.INTERFACE;
+                || !flags.contains(Modifier.PRIVATE)
+                        && getCurrentPath().getParentPath().getLeaf().getKind() == Tree.Kind.INTERFACE;
     }
 
     private boolean isInInterface() {
@@ -141,7 +151,9 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
     }
 
     private void put(String member, String says, String gives, Map<String, String> said) {
-        TreePath at = getCurrentPath().getLeaf() instanceof ClassTree ? getCurrentPath() : getCurrentPath().getParentPath();
+        TreePath at = getCurrentPath().getLeaf() instanceof ClassTree
+                ? getCurrentPath()
+                : getCurrentPath().getParentPath();
         Map<String, String> entry = new LinkedHashMap<>();
         entry.put("of", nameOf(at));
         entry.put("word", member);
@@ -182,12 +194,18 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
     }
 
     private static String plain(String raw) {
-        String text = INLINE.matcher(raw).replaceAll(one -> Matcher.quoteReplacement(inline(one.group(1), one.group(2))));
-        return text.replaceAll("</?(?:p|code|em|b|i)>", " ").replace("&nbsp;", " ").replaceAll("\\s+", " ").strip();
+        String text =
+                INLINE.matcher(raw).replaceAll(one -> Matcher.quoteReplacement(inline(one.group(1), one.group(2))));
+        return text.replaceAll("</?(?:p|code|em|b|i)>", " ")
+                .replace("&nbsp;", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 
     private static String inline(String tag, String inside) {
-        return tag.startsWith("link") ? inside.replaceFirst(".*\\s", "").replaceFirst("^#", "").replaceFirst("^(?:[a-z]\\w*\\.)+", "") : inside;
+        return tag.startsWith("link")
+                ? inside.replaceFirst(".*\\s", "").replaceFirst("^#", "").replaceFirst("^(?:[a-z]\\w*\\.)+", "")
+                : inside;
     }
 
     private static String nameOf(TreePath type) {
@@ -201,12 +219,17 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
     }
 
     private static String bound(TypeParameterTree parameter) {
-        return parameter.getBounds().isEmpty() ? "Object" : simple(parameter.getBounds().get(0));
+        return parameter.getBounds().isEmpty()
+                ? "Object"
+                : simple(parameter.getBounds().get(0));
     }
 
     /** A type as the class file knows it, without packages and outer types. */
     private static String simple(Tree type) {
-        return type.toString().replaceAll("<.*>", "").replaceAll("(?:\\w+\\.)+(?=\\w)", "").replace("...", "[]");
+        return type.toString()
+                .replaceAll("<.*>", "")
+                .replaceAll("(?:\\w+\\.)+(?=\\w)", "")
+                .replace("...", "[]");
     }
 
     private static String written(VariableTree parameter) {
@@ -221,12 +244,14 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
             inherited(entry.get("of"), entry.get("word"))
                     .or(() -> ofType(entry.get("of"), "text").filter(own -> components.contains(key)))
                     .ifPresent(words -> entry.putIfAbsent("text", words));
-            // A word without a group of its own is in that of its other forms, of what it is said of, or of what it makes.
+            // A word without a group of its own is in that of its other forms, of what it is said of, or of what it
+            // makes.
             otherForms(entry)
                     .or(() -> ofType(entry.get("of"), "group"))
                     .or(() -> named(entry.get("gives")).flatMap(made -> ofType(made, "group")))
                     .ifPresent(group -> entry.putIfAbsent("group", group));
-            entry.forEach((name, words) -> text.append(name).append('\t').append(words).append('\n'));
+            entry.forEach((name, words) ->
+                    text.append(name).append('\t').append(words).append('\n'));
             text.append('\n');
         });
         return text.toString();
@@ -247,7 +272,9 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
     private Optional<String> otherForms(Map<String, String> entry) {
         String form = entry.get("of") + "#" + entry.get("word").replaceFirst("\\(.*", "(");
         return entries.entrySet().stream()
-                .filter(one -> form.endsWith("(") && one.getKey().startsWith(form) && one.getValue().containsKey("group"))
+                .filter(one -> form.endsWith("(")
+                        && one.getKey().startsWith(form)
+                        && one.getValue().containsKey("group"))
                 .map(one -> one.getValue().get("group"))
                 .findFirst();
     }
@@ -258,6 +285,8 @@ final class WordIndexer extends TreePathScanner<Void, Void> {
 
     /** The type of that name among those read. */
     private Optional<String> named(String simple) {
-        return parents.keySet().stream().filter(one -> one.endsWith("." + simple)).findFirst();
+        return parents.keySet().stream()
+                .filter(one -> one.endsWith("." + simple))
+                .findFirst();
     }
 }

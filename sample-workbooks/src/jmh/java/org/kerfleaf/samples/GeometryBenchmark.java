@@ -63,8 +63,7 @@ public class GeometryBenchmark {
         List<Touching> contacts = Touching.all(solids);
         List<Shown> shown = solids.stream().map(s -> Shown.plain(s, "")).toList();
         Lettering words = new Lettering(List.of(), MeasureStyle.MILLIMETRES);
-        return List.of(
-                contacts, ViewDrawing.of(shown, View.FRONT, Measure.overall(shown), words, 180, 240));
+        return List.of(contacts, ViewDrawing.of(shown, View.FRONT, Measure.overall(shown), words, 180, 240));
     }
 
     /** From what the cells declare to everything that follows. */
