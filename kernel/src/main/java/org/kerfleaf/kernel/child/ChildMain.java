@@ -28,12 +28,12 @@ public final class ChildMain {
         String[] call = firstLine(System.in).split(" ");
         System.setIn(new ByteArrayInputStream(new byte[0]));
         Surroundings surroundings = Surroundings.now();
+        warmUp();
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), Integer.parseInt(call[0]))) {
             socket.setTcpNoDelay(true);
             socket.getOutputStream().write(call[1].getBytes(StandardCharsets.US_ASCII));
             socket.getOutputStream().flush();
             Channel channel = new Channel(socket);
-            warmUp();
             while (true) {
                 Request request = channel.take(Request.class);
                 surroundings.restore();
@@ -46,7 +46,7 @@ public final class ChildMain {
         }
     }
 
-    // The first JSON in a process takes a second on a busy machine; better while nobody waits.
+    // The first JSON in a process takes a second on a busy machine; better before a run's time counts.
     private static void warmUp() {
         Sketch none = new Sketch("", java.util.List.of(), java.util.List.of());
         WireJson.mapper().readValue(WireJson.mapper().writeValueAsBytes(none), Sketch.class);
