@@ -70,7 +70,7 @@ class CellCompilerTest {
                 "another body            | int a = 1;    | int twice(int n) { return n + n; }  | 1",
                 "another type to give    | int a = 1;    | long twice(int n) { return 2 * n; } | 3",
                 "nothing                 | int a = 1;    | int twice(int n) { return 2 * n; }  | 0",
-                "another place           | int a = 1;¶  | int twice(int n) { return 2 * n; }  | 0",
+                "another place           | ¶int a = 1;  | int twice(int n) { return 2 * n; }  | 0",
             })
     void compile_editedCell_evaluatesItAndWhatItsNamesTouch(String edit, String first, String second, int evaluations) {
         String[] rest = {"var b = a + 1;", "int c = 3;", "var d = twice(c);", "var e = d + c;", "int f = c;"};
