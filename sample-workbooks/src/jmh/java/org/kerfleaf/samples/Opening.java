@@ -69,13 +69,14 @@ public final class Opening {
     private static void print(String name, List<long[]> times) {
         List<Long> elapsed = times.stream().map(time -> time[0]).sorted().toList();
         long processor = Collections.min(times.stream().map(time -> time[1]).toList());
-        System.out.printf(
-                "%-36s %9d %9d %9d%n", name, elapsed.get(0), elapsed.get(elapsed.size() / 2), processor);
+        System.out.printf("%-36s %9d %9d %9d%n", name, elapsed.get(0), elapsed.get(elapsed.size() / 2), processor);
     }
 
     private static void clear(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            for (Path file : all.sorted(Comparator.reverseOrder()).filter(Files::isRegularFile).toList()) {
+            for (Path file : all.sorted(Comparator.reverseOrder())
+                    .filter(Files::isRegularFile)
+                    .toList()) {
                 Files.delete(file);
             }
         }
@@ -93,7 +94,8 @@ public final class Opening {
                         cache.toString())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        String[] said = new String(process.getInputStream().readAllBytes()).strip().split(" ");
+        String[] said =
+                new String(process.getInputStream().readAllBytes()).strip().split(" ");
         if (process.waitFor() != 0) {
             throw new IOException("A process ended with " + process.exitValue() + ".");
         }

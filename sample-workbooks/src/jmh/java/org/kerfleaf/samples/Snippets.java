@@ -20,7 +20,8 @@ final class Snippets {
         cells.add("Length width = %s;".formatted(width));
         cells.add("Sheet ply = sheet(\"exterior plywood\", \"48 in\", \"96 in\").soldAs(\"3/4 in\");");
         cells.add("Length t = ply.thickness();");
-        cells.add("Part made(String name, Length high) { return panel(name, ply).wide(width.minus(t, t)).high(high); }");
+        cells.add(
+                "Part made(String name, Length high) { return panel(name, ply).wide(width.minus(t, t)).high(high); }");
         for (int i = 0; cells.size() < snippets; i++) {
             int high = i == (snippets - 4) / 4 ? edited : 20 + i;
             cells.add("Part part%d = made(\"Part %d\", length(\"%d in\"));".formatted(i, i, high));

@@ -28,12 +28,12 @@ public final class ChildMain {
         String[] call = firstLine(System.in).split(" ");
         System.setIn(new ByteArrayInputStream(new byte[0]));
         Surroundings surroundings = Surroundings.now();
+        warmUp();
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), Integer.parseInt(call[0]))) {
             socket.setTcpNoDelay(true);
             socket.getOutputStream().write(call[1].getBytes(StandardCharsets.US_ASCII));
             socket.getOutputStream().flush();
             Channel channel = new Channel(socket);
-            warmUp();
             serve(channel, surroundings);
         } catch (IOException otherEndIsGone) {
             Runtime.getRuntime().halt(0);

@@ -56,8 +56,7 @@ final class Assembly {
     }
 
     CompiledWorkbook assemble() {
-        made.forEach(one ->
-                misuse(one).or(() -> early(one)).ifPresent(refusal -> refused.putIfAbsent(one.piece(), refusal)));
+        made.forEach(one -> misuse(one).ifPresent(refusal -> refused.putIfAbsent(one.piece(), refusal)));
         boolean changed = true;
         while (changed) {
             changed = false;

@@ -43,11 +43,21 @@ public final class CellCompiler implements AutoCloseable {
     public CompiledWorkbook compile(WorkbookSource wanted) {
         return onThread(() -> {
             if (source == null || !source.sameText(wanted)) {
-                compiled = session == null ? opened(wanted) : edited(wanted);
+                compiled = compiled(wanted);
             }
             source = wanted;
             return compiled;
         });
+    }
+
+    private CompiledWorkbook compiled(WorkbookSource wanted) {
+        try {
+            return session == null ? opened(wanted) : edited(wanted);
+        } catch (RuntimeException failed) {
+            // What is half done is no base for the next edit.
+            closeSession();
+            throw failed;
+        }
     }
 
     private CompiledWorkbook opened(WorkbookSource wanted) {
@@ -89,6 +99,11 @@ public final class CellCompiler implements AutoCloseable {
     /** Whether there is a session, for tests that look whether one was needed. */
     boolean isStarted() {
         return session != null;
+    }
+
+    /** How many pieces the session has evaluated, for tests that look how much an edit costs. */
+    int evaluations() {
+        return session.evaluations();
     }
 
     /** Opens a session, so that the first workbook compiles sooner. */

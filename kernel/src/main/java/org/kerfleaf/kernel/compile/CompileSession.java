@@ -84,6 +84,11 @@ final class CompileSession implements AutoCloseable {
         return new Assembly(analysis, control.classes(), names, snippets, refused).assemble();
     }
 
+    /** How many pieces were evaluated so far. */
+    int evaluations() {
+        return evaluations;
+    }
+
     /** Everything evaluated that was not dropped. */
     Set<Evaluated> alive() {
         return alive;
