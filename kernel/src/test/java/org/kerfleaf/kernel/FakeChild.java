@@ -40,6 +40,10 @@ public final class FakeChild {
         try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), Integer.parseInt(call[0]))) {
             String word = manner[0].equals("stranger") ? "0".repeat(call[1].length()) : call[1];
             socket.getOutputStream().write(word.getBytes(StandardCharsets.US_ASCII));
+            if (manner[0].equals("stranger")) {
+                // Shown the door it stays about: it is refused for its word, not for ending.
+                Thread.sleep(Long.MAX_VALUE);
+            }
             Channel channel = new Channel(socket);
             if (channel.take(Request.class) instanceof Request.Load && !manner[0].equals("mute")) {
                 channel.take(Request.class);
