@@ -32,7 +32,9 @@ final class BuildPages {
         }
         Plan plan = book.plan();
         flow.page("The build", "The build", "");
-        String without = drawings.viewsLeaveOut() ? " Without what it is mounted on." : "";
+        boolean mounted = plan.placed().stream().anyMatch(p -> p.mounted() > 0);
+        String left = mounted ? " Without what it is mounted on." : " Without what stands beside it.";
+        String without = drawings.viewsLeaveOut() ? left : "";
         add(flow, views.get(), flow.left(), without);
         drawings.named(Drawings.SLICE).ifPresent(slice -> {
             if (flow.left() < LEAST) {
