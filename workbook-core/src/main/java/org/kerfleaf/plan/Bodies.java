@@ -141,11 +141,11 @@ final class Bodies {
     private static PlacedSolid board(SizedPart part, Piece piece, Box hull) {
         Axis run = along(piece.box(), part.across().value(), null);
         Axis wide = along(piece.box(), part.up().value(), run);
-        Vector u = unit(run);
-        Vector v = unit(wide);
+        Vector u = run.unit();
+        Vector v = wide.unit();
         Axis through = through(run, wide);
         boolean insideIsHigh = through == Axis.Z || piece.box().middle(through).isShorterThan(hull.middle(through));
-        boolean isHigh = u.cross(v).dot(unit(through)) > 0;
+        boolean isHigh = u.cross(v).dot(through.unit()) > 0;
         boolean mirrored = isHigh != insideIsHigh;
         Solid solid = mirrored ? part.solid().mirrored() : part.solid();
         Pose pose = standing(piece.box(), mirrored ? u.negated() : u, v);
@@ -167,14 +167,6 @@ final class Bodies {
             }
         }
         throw new IllegalStateException("A box of none of its board's sizes.");
-    }
-
-    private static Vector unit(Axis axis) {
-        return switch (axis) {
-            case X -> Vector.X;
-            case Y -> Vector.Y;
-            case Z -> Vector.Z;
-        };
     }
 
     // ---- panes ---------------------------------------------------------------------------------------------------

@@ -38,8 +38,7 @@ record Piece(String part, Origin placing, int index, Box box, Optional<PlacedSol
     }
 
     Piece movedBy(Axis axis, Length by) {
-        double mm = by.inMillimetres();
-        Vector step = new Vector(axis == Axis.X ? mm : 0, axis == Axis.Y ? mm : 0, axis == Axis.Z ? mm : 0);
+        Vector step = axis.unit().times(by.inMillimetres());
         return new Piece(
                 part,
                 placing,

@@ -63,8 +63,7 @@ final class RingSizes {
                 given("t", t));
         // The inside face reaches down to the foot, the outside face up to the top.
         Outline outline = Outline.tapered(foot, top, blank);
-        SizedPart square =
-                Sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, edges(part, ring, t, high));
+        SizedPart square = Sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, edges(ring, t, high));
         CompoundMitre mitre = mitre(ring);
         Angle tilt = mitre.tilt().value();
         Solid solid =
@@ -79,7 +78,7 @@ final class RingSizes {
         return CompoundMitre.ofSides(Angle.RIGHT.minus(ring.leansOut()), ring.sides());
     }
 
-    private static List<PlannedEdge> edges(Part part, Trait.RingOf ring, Length t, Length high) {
+    private static List<PlannedEdge> edges(Trait.RingOf ring, Length t, Length high) {
         List<PlannedEdge> edges = new ArrayList<>();
         Length slant = ring.leansOut().lengthOver(high);
         edges.add(Edges.compound("both ends, long point outside", mitre(ring), slant));

@@ -49,15 +49,13 @@ record Slope(Axis along, boolean towardsHigh, Angle angle, Length low) {
     /** Up the slope, one long. */
     Vector up() {
         double sign = towardsHigh ? 1 : -1;
-        Vector level = along == Axis.X ? new Vector(sign, 0, 0) : new Vector(0, sign, 0);
-        return level.times(angle.cos()).plus(Vector.Z.times(angle.sin()));
+        return along.unit().times(sign * angle.cos()).plus(Vector.Z.times(angle.sin()));
     }
 
     /** Square to the slope, out of what lies under it, one long. */
     Vector normal() {
         double sign = towardsHigh ? -1 : 1;
-        Vector level = along == Axis.X ? new Vector(sign, 0, 0) : new Vector(0, sign, 0);
-        return level.times(angle.sin()).plus(Vector.Z.times(angle.cos()));
+        return along.unit().times(sign * angle.sin()).plus(Vector.Z.times(angle.cos()));
     }
 
     /**

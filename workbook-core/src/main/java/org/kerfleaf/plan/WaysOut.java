@@ -114,7 +114,7 @@ final class WaysOut {
         }
         if (where instanceof Where.Against against) {
             Box other = hull(against.other());
-            Vector axis = unit(other.thinnest());
+            Vector axis = other.thinnest().unit();
             return Optional.of(isBeyond(piece, other, axis) ? axis : axis.negated());
         }
         if (where instanceof Where.Round) {
@@ -174,14 +174,6 @@ final class WaysOut {
             case BACK -> Vector.Y;
             case BOTTOM -> Vector.Z.negated();
             default -> Vector.Z;
-        };
-    }
-
-    private static Vector unit(Axis axis) {
-        return switch (axis) {
-            case X -> Vector.X;
-            case Y -> Vector.Y;
-            case Z -> Vector.Z;
         };
     }
 

@@ -21,7 +21,7 @@ public final class PlacedSolid {
 
     /**
      * @param part its name
-     * @param piece which of the equals, from 1
+     * @param piece which of the equals its placing puts there, from 0
      * @param pose where the solid's frame stands in the build
      */
     public PlacedSolid(String part, int piece, Solid solid, Pose pose) {

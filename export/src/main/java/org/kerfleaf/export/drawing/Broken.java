@@ -89,15 +89,7 @@ record Broken(Axis axis, double from, double to, double kept) {
     }
 
     static double of(Axis axis, Vector vector) {
-        return vector.dot(unit(axis));
-    }
-
-    static Vector unit(Axis axis) {
-        return switch (axis) {
-            case X -> Vector.X;
-            case Y -> Vector.Y;
-            case Z -> Vector.Z;
-        };
+        return vector.dot(axis.unit());
     }
 
     boolean isNowhere() {
@@ -119,7 +111,7 @@ record Broken(Axis axis, double from, double to, double kept) {
 
     /** A fastener where it is drawn. */
     DrivenFastener moved(DrivenFastener fastener) {
-        Vector by = unit(axis).times(drawn(axis, of(axis, fastener.head())) - of(axis, fastener.head()));
+        Vector by = axis.unit().times(drawn(axis, of(axis, fastener.head())) - of(axis, fastener.head()));
         return new DrivenFastener(
                 fastener.kind(), fastener.head().plus(by), fastener.tip().plus(by), fastener.diameter());
     }
@@ -130,7 +122,7 @@ record Broken(Axis axis, double from, double to, double kept) {
         if (isNowhere()) {
             return List.of(shown);
         }
-        Vector along = unit(axis);
+        Vector along = axis.unit();
         List<Shown> stubs = new ArrayList<>();
         solid.behind(along, from)
                 .map(lower -> lower.at(lower.pose().moved(along.times(leftOut()))))
