@@ -109,8 +109,7 @@ final class ReadFirstSheet {
     }
 
     private String range(PlannedSize size) {
-        String least =
-                size.least().map(bound -> "from " + bound.in(plan.style())).orElse("");
+        String least = size.least().map(bound -> bound.in(plan.style())).orElse("");
         String most = size.most().map(bound -> "to " + bound.in(plan.style())).orElse("");
         return (least + " " + most).strip();
     }
