@@ -344,7 +344,8 @@ class HostileCellsTest {
         ProcessHandle child = kernel.child().process();
         Path mark = kernel.child().folder().resolve("here");
         CompletableFuture<KernelOutcome> running = CompletableFuture.supplyAsync(
-                () -> run("new java.io.File(\"here\").createNewFile(); synchronized (ply) { ply.wait(); }"));
+                // One piece: ended between two, the second would be run again and wait.
+                () -> run("synchronized (ply) { new java.io.File(\"here\").createNewFile(); ply.wait(); }"));
         Machine.await(() -> Files.exists(mark) || running.isDone());
         child.destroyForcibly();
 
