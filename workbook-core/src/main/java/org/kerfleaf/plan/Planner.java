@@ -72,8 +72,6 @@ public final class Planner {
         Places places = new Places(sketch, sizing, problems);
         Assembly assembly = new Assembly(sketch, sizing, places, problems);
         List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
-        List<SizedPart> sized =
-                parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
         Bodies bodies = new Bodies(sketch, sizing, assembly, problems);
         new Resting(sketch, assembly, bodies, style, problems).look();
         List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
@@ -84,7 +82,7 @@ public final class Planner {
         Siting siting = new Siting(sketch, assembly);
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
-        List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
+        List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();

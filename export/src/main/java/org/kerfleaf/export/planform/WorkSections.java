@@ -61,15 +61,30 @@ final class WorkSections {
         form.words("saw", setting.saw())
                 .texts("parts", setting.parts())
                 .words("cut", setting.cut())
+                .words("faceUp", setting.faceUp())
                 .figure("tilt", setting.tilt(), Member::degrees)
                 .figure("scale", setting.scale(), Member::degrees)
                 .figure("bladeDepth", setting.bladeDepth(), Member::millimetres)
+                .list("straightedge", setting.straightedge(), WorkSections::straightedge)
                 .list(
-                        "straightedge",
-                        setting.straightedge(),
-                        (edge, of) ->
-                                edge.words("where", of.where()).figure("distance", of.distance(), Member::millimetres))
+                        "set",
+                        setting.set(),
+                        (one, of) -> one.words("what", of.what()).figure("value", of.value(), one::measured))
+                .list(
+                        "guides",
+                        setting.guides(),
+                        (guide, of) -> guide.length("set", of.set())
+                                .list(
+                                        "cuts",
+                                        of.cuts(),
+                                        (cut, one) ->
+                                                cut.number("sheet", one.sheet()).number("cut", one.cut()))
+                                .list("straightedge", of.straightedge(), WorkSections::straightedge))
                 .words("notes", setting.notes());
+    }
+
+    private static void straightedge(Member form, SawSetting.Straightedge edge) {
+        form.words("where", edge.where()).figure("distance", edge.distance(), Member::millimetres);
     }
 
     private static void fastened(Member form, Fastened contact) {
