@@ -167,6 +167,26 @@ class VariantsTest {
         }
     }
 
+    /** What prose says and what is declared come from one run: a name that no two runs have is the same in both. */
+    @Test
+    void run_liveValuesAndSketch_areOfOneRun() {
+        WorkbookSource source = Book.of(
+                        SIZES,
+                        "String once = \"Lid \" + System.nanoTime();",
+                        "panel(once, ply).wide(width).deep(\"8 in\")")
+                .saying("once")
+                .source();
+        List<KernelOutcome> outcomes = new ArrayList<>(
+                kernel.variants(source, List.of(Map.of(), Map.of())).toList());
+        outcomes.add(kernel.run(source, Map.of()));
+
+        assertThat(outcomes).extracting(VariantsTest::said).doesNotHaveDuplicates();
+        for (KernelOutcome outcome : outcomes) {
+            String name = outcome.sketch().orElseThrow().all(Part.class).get(0).name();
+            assertThat(said(outcome)).contains("text=" + name + "]");
+        }
+    }
+
     @Test
     void variants_someThatStopTheirProcess_costTheirOwnRunOnly() {
         WorkbookSource source = Book.of(SIZES, "if (n == 7) { System.exit(3); }", PARTS)
