@@ -3,6 +3,7 @@ package org.kerfleaf.saw;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.groups.Tuple.tuple;
+import static org.kerfleaf.testing.Property.forAll;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.kerfleaf.saw.SawSetting.Guide;
 import org.kerfleaf.saw.SawSetting.NumberedCut;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.saw.Straightedges.Base;
+import org.kerfleaf.testing.Draw;
 
 class SawSetUpsTest {
     private static final Length SHEET = Length.ofSixtyFourths(46);
@@ -148,6 +150,48 @@ class SawSetUpsTest {
         assertThat(guides.get(1).straightedge())
                 .extracting(Straightedge::brief)
                 .containsExactly("left, keep", "left, waste", "right, waste");
+    }
+
+    /** Second derivation: the saw is pushed along the straightedge, and the kept piece's edge is looked at. */
+    @Test
+    void guides_random_leaveThePieceAsLongAsSaid() {
+        forAll(
+                31,
+                200,
+                random -> List.of(
+                        Draw.length(random, Length.ofInches(1L), Length.ofInches(6L)),
+                        Draw.length(random, Length.ofMillimetres(1L), Length.ofMillimetres(5L)),
+                        Draw.length(random, Length.ofInches(7L), Length.ofInches(48L))),
+                drawn -> {
+                    Length base = drawn.get(0);
+                    Length kerf = drawn.get(1);
+                    Straightedges saw =
+                            new Straightedges(Optional.of(kerf), List.of(new Base("left", Angle.ZERO, base)));
+                    List<Straightedge> lines = saw.fromEdge(drawn.get(2));
+                    // On the keep side the blade begins beyond the base; on the waste side it ends before it.
+                    Length keep = lines.get(0).distance().value().plus(base);
+                    Length waste = lines.get(1).distance().value().minus(base).minus(kerf);
+                    assertThat(keep).isEqualTo(drawn.get(2));
+                    assertThat(waste).isEqualTo(drawn.get(2));
+                });
+    }
+
+    /** Second derivation: no half degree is nearer, and the gap is the sine rule's third side within a ten-thousandth. */
+    @Test
+    void halfDegrees_random_areTheNearest() {
+        forAll(32, 200, random -> random.nextDouble(0, 70), degrees -> {
+            double nearest =
+                    HalfDegrees.nearest(Angle.ofDegrees(degrees)).value().inDegrees();
+            assertThat(nearest * 2 % 1).isZero();
+            assertThat(Math.abs(nearest - degrees)).isLessThanOrEqualTo(0.25 + 1e-9);
+            double error = Math.toRadians(Math.abs(nearest - degrees));
+            double cut = 100 / Math.cos(Math.toRadians(degrees));
+            double open = cut * Math.sin(error) / Math.cos(error);
+            assertThat(HalfDegrees.gap(Angle.ofDegrees(degrees), Length.ofMillimetres(100L), false)
+                            .value()
+                            .inMillimetres())
+                    .isCloseTo(open, within(1e-4));
+        });
     }
 
     @Test
