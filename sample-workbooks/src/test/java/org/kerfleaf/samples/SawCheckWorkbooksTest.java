@@ -26,6 +26,7 @@ class SawCheckWorkbooksTest {
                              .opening("doorway", rectangle(length("12 in"), length("16 in")).rounded("1/4 in"))
                              .rabbet(INSIDE, TOP, wide("1/2 in"), deep("3/16 in")).times(1);
             Part trim  = board("Trim", strip).cutTo("20 in").mitred(RIGHT, "50 deg", BOTTOM).times(1);
+            Part side  = panel("Side", ply).deep("10 in").high("20 in").bevelled(TOP, "30 deg", INSIDE).times(2).pair();
             Part cleat = board("Cleat", strip).cutTo("23 7/8 in").times(4);
             ```
             """;
@@ -75,6 +76,17 @@ class SawCheckWorkbooksTest {
         assertThat(verdict("Saw stop", "stopsAt(\"50 deg\")", "stopsAt(\"50 deg\")"))
                 .isEqualTo(Verdict.HOLDS);
         assertThat(verdict("Saw stop", ".stopsAt(\"50 deg\")", "")).isEqualTo(Verdict.NOT_KNOWN);
+    }
+
+    /** Check 25: two kerfs of 1/8 in at 30 degrees are 0.2887 in, to 1/64 in 9/32. */
+    @Test
+    void sharedBevel() {
+        Check trips = check("Shared bevel cut", ".pair();", ".pairFromOneBlank();");
+
+        assertThat(trips.verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(trips.advice()).contains("9/32 in apart");
+        assertThat(verdict("Shared bevel cut", ".pair();", ".pair();")).isEqualTo(Verdict.HOLDS);
+        assertThat(verdict("Shared bevel cut", ".kerf(\"1/8 in\")", "")).isEqualTo(Verdict.NOT_KNOWN);
     }
 
     /** Check 26. */

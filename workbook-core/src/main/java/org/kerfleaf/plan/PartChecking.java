@@ -38,8 +38,24 @@ final class PartChecking {
                         part.said().name(), part.solid().hands(), planned.style()));
             }
         }
+        planned.parts().forEach(part -> checks.addAll(sharedBevels(part)));
         checks.addAll(saws());
         return checks;
+    }
+
+    /** Of a part that is cut more than once, its bevelled edges. */
+    private List<Check> sharedBevels(PlannedPart part) {
+        boolean oneBlank = planned.sized(part.name())
+                .filter(own -> own.said().trait(Trait.OneBlank.class).isPresent())
+                .isPresent();
+        Optional<Length> kerf = planned.sketch().all(Saw.class).stream()
+                .flatMap(saw -> saw.kerf().stream())
+                .findFirst();
+        return part.edges().stream()
+                .filter(edge -> part.count() > 1 && edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL)
+                .map(edge -> SawChecks.sharedBevel(
+                        part.name() + ", " + edge.name(), oneBlank, edge.angle().value(), kerf, planned.style()))
+                .toList();
     }
 
     private List<Check> panel(SizedPart part) {

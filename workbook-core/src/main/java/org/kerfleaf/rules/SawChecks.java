@@ -118,6 +118,33 @@ public final class SawChecks {
                         .formatted(Say.fine(wanted, style)));
     }
 
+    /**
+     * Check 25: two bevelled edges have a cut each; out of one cut, one of them leans the wrong way.
+     *
+     * @param oneCut whether both were said to come out of one cut
+     * @param kerf of an upright cut, if said: two cuts lie 2 · kerf / cos tilt apart
+     */
+    public static Check sharedBevel(String of, boolean oneCut, Angle tilt, Optional<Length> kerf, MeasureStyle style) {
+        Held held = new Held("Shared bevel cut", of, Reason.GEOMETRY, style);
+        String bevel = "edges bevelled " + tilt.in(style);
+        if (kerf.isEmpty()) {
+            return held.notKnown(
+                    "Two %s need two cuts; how much those take is not known.".formatted(bevel),
+                    "Measure the width of a cut and say it: circularSaw().kerf(...).");
+        }
+        Length apart = tilt.lengthOver(kerf.get()).times(2L);
+        return oneCut
+                ? held.falls(
+                        "Two %s cannot come out of one cut: with both long faces up, one of them leans the wrong way."
+                                .formatted(bevel),
+                        "Give each a cut of its own, %s apart (2 · kerf / cos tilt): say .pair() instead."
+                                .formatted(Say.fine(apart, style)))
+                : held.holds(
+                        "Each of the %s has a cut of its own; laid with both long faces up they are %s apart, two kerfs at"
+                                        .formatted(bevel, Say.fine(apart, style))
+                                + " that tilt.");
+    }
+
     /** Check 26: the hand that holds the piece is 6 in (150 mm) or more from the blade. */
     public static Check shortPiece(String of, Length length, MeasureStyle style) {
         Held held = new Held("Short piece", of, Reason.COMMON_PRACTICE, style);
