@@ -1,13 +1,11 @@
 package org.kerfleaf.sketch;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.TemperatureChange;
 
 /** One thing said of a part. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "trait")
 public sealed interface Trait {
     /** Its extent left to right. @group shapes */
     record Wide(Length length) implements Trait {}
