@@ -33,8 +33,10 @@ final class Sample {
     static final Sample NEST_BOX = new Sample("nest-box.md");
     static final Sample PLANTER = new Sample("splayed-planter.md");
     static final Sample BENCH = new Sample("potting-bench.md");
+    static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF, NEST_BOX, PLANTER, BENCH);
+
+    /** Its posts are drawn interrupted, so that areas measured off its slice say nothing: not among those that are drawn. */
     static final Sample CANOPY = new Sample("door-canopy.md");
-    static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF, NEST_BOX, PLANTER, BENCH, CANOPY);
 
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 
