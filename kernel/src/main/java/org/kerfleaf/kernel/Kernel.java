@@ -64,9 +64,20 @@ public final class Kernel implements AutoCloseable {
         return kernel;
     }
 
-    /** Starts a kernel that compiles only what the cache does not have; its compiler waits until it is needed. */
+    /**
+     * Starts a kernel that compiles only what the cache does not have; its compiler waits until it is needed, or
+     * {@link #expectEdits} says that it will be.
+     */
     public static Kernel start(KernelLimits limits, Trust trust, CompiledCache cache) {
         return new Kernel(limits, trust, Launch.USUAL, new CellCompiler(cache));
+    }
+
+    /**
+     * Says that cells will be edited: a workbook that came from the cache is compiled beside what else happens, so that its
+     * first edit costs no more than a later one. Returns at once.
+     */
+    public void expectEdits() {
+        compiler.expectEdits();
     }
 
     /**
@@ -129,6 +140,16 @@ public final class Kernel implements AutoCloseable {
     /** What the word at a place of a cell takes and means, as {@link CellHelp#explain} says. It answers while cells run. */
     public Optional<WordHelp> explain(WorkbookSource source, int cell, int offset) {
         return compiler.onThread(() -> help().explain(source, cell, offset));
+    }
+
+    /** What can stand at a place of a live value in prose, as {@link CellHelp#completeLive} says. */
+    public Completions completeLive(WorkbookSource source, int live, int offset) {
+        return compiler.onThread(() -> help().completeLive(source, live, offset));
+    }
+
+    /** What the word at a place of a live value takes and means, as {@link CellHelp#explainLive} says. */
+    public Optional<WordHelp> explainLive(WorkbookSource source, int live, int offset) {
+        return compiler.onThread(() -> help().explainLive(source, live, offset));
     }
 
     /** Made when first asked for, on the compiler's thread. */

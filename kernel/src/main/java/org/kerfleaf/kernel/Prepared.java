@@ -3,6 +3,7 @@ package org.kerfleaf.kernel;
 import java.util.Map;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.kernel.compile.CompiledWorkbook;
+import org.kerfleaf.kernel.compile.Joined;
 import org.kerfleaf.kernel.compile.ReachScan;
 import org.kerfleaf.kernel.reach.Reached;
 import org.kerfleaf.kernel.wire.Request;
@@ -15,11 +16,14 @@ import org.kerfleaf.kernel.wire.Request;
 record Prepared(WorkbookSource source, CompiledWorkbook compiled, Reached reached, Request.Load load) {
     static Prepared of(WorkbookSource source, CompiledWorkbook compiled, KernelLimits limits) {
         Reached reached = ReachScan.of(compiled);
+        Joined joined = Joined.of(compiled);
         Request.Load load = new Request.Load(
                 source.title(),
                 source.steps(),
-                compiled.classes(),
-                compiled.runnable(),
+                joined.classes(),
+                joined.units(),
+                joined.shared(),
+                joined.forgetful(),
                 reached.isNothing(),
                 limits.printedBytes(),
                 limits.pieces());

@@ -59,8 +59,9 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
 
     private void work(Seat seat) {
         try {
-            for (int next = ask(); next >= 0; next = ask()) {
-                answer(next, seat.runQuickly(book, sizes.get(next)));
+            int next = ask(seat);
+            while (next >= 0) {
+                next = answer(next, seat.runQuickly(book, sizes.get(next)), seat);
             }
         } catch (RuntimeException cannotRun) {
             fail(cannotRun);
@@ -76,16 +77,22 @@ final class Variants implements Iterator<KernelOutcome>, AutoCloseable {
         }
     }
 
-    private synchronized int ask() {
+    private synchronized int ask(Seat seat) {
         while (!over && asked < sizes.size() && asked >= taken + AHEAD) {
             await();
         }
-        return over || asked >= sizes.size() ? -1 : asked++;
+        if (!over && asked < sizes.size()) {
+            return asked++;
+        }
+        leave(seat);
+        return -1;
     }
 
-    private synchronized void answer(int which, KernelOutcome outcome) {
+    // In one with asking: whoever takes the last outcome and closes must find no seat that has nothing more to do.
+    private synchronized int answer(int which, KernelOutcome outcome, Seat seat) {
         ready.put(which, outcome);
         notifyAll();
+        return ask(seat);
     }
 
     private synchronized void fail(RuntimeException why) {

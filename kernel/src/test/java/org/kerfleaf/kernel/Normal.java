@@ -52,6 +52,7 @@ final class Normal {
         return new Unit(
                 unit.index(),
                 names.get(unit.className()),
+                names.get(unit.home()),
                 unit.invoked(),
                 unit.value(),
                 field,

@@ -121,7 +121,16 @@ class TrustTest {
                     source,
                     seen.compiled(),
                     seen.reached(),
-                    new Request.Load(load.title(), load.steps(), load.classes(), load.units(), true, 1000, 10));
+                    new Request.Load(
+                            load.title(),
+                            load.steps(),
+                            load.classes(),
+                            load.units(),
+                            load.shared(),
+                            false,
+                            true,
+                            1000,
+                            10));
 
             KernelOutcome outcome = seat.run(unseen, Map.of());
 

@@ -125,6 +125,68 @@ class VariantsTest {
                 .isEqualTo(expected);
     }
 
+    /** Cells that keep nothing but values run again in the same classes, which have to forget the run before. */
+    @Test
+    void variants_cellsOfValuesAndMethods_beginAnewInTheSameClasses() {
+        String filling = """
+                List<Integer> all = new ArrayList<>();
+                int[] count = {0};
+                int found = ++count[0] + all.size();
+                int failing = 12 / (n % 4);
+                for (int i = 0; i < n; i++) { all.add(i); count[0]++; }
+                String last = "last " + failing;
+                String late() { return last == null ? "none" : last + count[0]; }
+                java.util.function.Supplier<String> later = () -> late();
+                record Kept(int n, String text) {}
+                var kept = new Kept(all.size(), last);
+                """;
+        WorkbookSource source = Book.of(SIZES, filling)
+                .saying("found + \" \" + later.get()")
+                .saying("kept")
+                .source();
+        List<Map<String, String>> sizes = IntStream.rangeClosed(1, 60)
+                .mapToObj(i -> Map.of("Shelves", "" + i))
+                .toList();
+        List<KernelOutcome> outcomes;
+        try (Kernel strict = Kernel.start(LIMITS)) {
+            outcomes = strict.variants(source, sizes).toList();
+        }
+
+        for (int n = 1; n <= 60; n++) {
+            KernelOutcome outcome = outcomes.get(n - 1);
+            assertThat(outcome.stands()).as("%d: %s", n, outcome.cells()).isEqualTo(n % 4 != 0);
+            String all = said(outcome);
+            if (n % 4 == 0) {
+                assertThat(all).contains("Waits for “failing”").doesNotContain("text=Kept");
+            } else {
+                int failing = 12 / (n % 4);
+                assertThat(all)
+                        .contains("text=1 last %d%d]".formatted(failing, n + 1))
+                        .contains("text=Kept[n=%d, text=last %d]".formatted(n, failing));
+            }
+        }
+    }
+
+    /** What prose says and what is declared come from one run: a name that no two runs have is the same in both. */
+    @Test
+    void run_liveValuesAndSketch_areOfOneRun() {
+        WorkbookSource source = Book.of(
+                        SIZES,
+                        "String once = \"Lid \" + System.nanoTime();",
+                        "panel(once, ply).wide(width).deep(\"8 in\")")
+                .saying("once")
+                .source();
+        List<KernelOutcome> outcomes = new ArrayList<>(
+                kernel.variants(source, List.of(Map.of(), Map.of())).toList());
+        outcomes.add(kernel.run(source, Map.of()));
+
+        assertThat(outcomes).extracting(VariantsTest::said).doesNotHaveDuplicates();
+        for (KernelOutcome outcome : outcomes) {
+            String name = outcome.sketch().orElseThrow().all(Part.class).get(0).name();
+            assertThat(said(outcome)).contains("text=" + name + "]");
+        }
+    }
+
     @Test
     void variants_someThatStopTheirProcess_costTheirOwnRunOnly() {
         WorkbookSource source = Book.of(SIZES, "if (n == 7) { System.exit(3); }", PARTS)

@@ -16,18 +16,24 @@ public final class Benchmarks {
     private Benchmarks() {}
 
     /**
-     * Runs {@code geometry}, {@code kernel} or {@code all}.
+     * Runs {@code geometry}, {@code edits}, {@code runs}, {@code opening}, the {@code kernel}'s three, or {@code all}.
      *
      * @throws RunnerException if a benchmark does not run
      */
     public static void main(String[] arguments) throws RunnerException, IOException, InterruptedException {
         String wanted = arguments.length == 0 ? "all" : arguments[0];
-        if (!wanted.equals("kernel")) {
+        boolean all = wanted.equals("all");
+        if (all || wanted.equals("geometry")) {
             print(run(GeometryBenchmark.class), "solidsAndContacts,  60 parts", "60 parts = 1");
         }
-        if (!wanted.equals("geometry")) {
+        boolean kernel = all || wanted.equals("kernel");
+        if (kernel || wanted.equals("edits")) {
             print(run(KernelBenchmark.class), "changedSize", "changed size = 1");
+        }
+        if (kernel || wanted.equals("runs")) {
             print(run(RunsBenchmark.class), "oneRun", "one run = 1");
+        }
+        if (kernel || wanted.equals("opening")) {
             Opening.main(new String[0]);
         }
     }

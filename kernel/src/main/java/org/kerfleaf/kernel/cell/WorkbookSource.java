@@ -1,5 +1,6 @@
 package org.kerfleaf.kernel.cell;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.workbook.Workbook;
@@ -44,6 +45,14 @@ public record WorkbookSource(
                 workbook.liveValues().stream()
                         .map(live -> new ProseSource(live.ordinal(), live.expression(), live.line()))
                         .toList());
+    }
+
+    /** The same with a live value as one more cell below all others, where it sees what it sees in prose. */
+    public WorkbookSource withLastCell(int live) {
+        ProseSource prose = liveValues.get(live);
+        List<CellSource> more = new ArrayList<>(cells);
+        more.add(new CellSource(cells.size(), prose.expression(), prose.line(), 0));
+        return new WorkbookSource(title, steps, more, liveValues);
     }
 
     /** Whether both have the same text in the same places, so that what was compiled for one serves the other. */

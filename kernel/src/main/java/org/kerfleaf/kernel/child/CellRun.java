@@ -3,9 +3,6 @@ package org.kerfleaf.kernel.child;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.lang.reflect.Field;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -27,8 +24,6 @@ import org.kerfleaf.words.Gathering;
 
 /** One run of a workbook from the top, on a thread of its own. A unit that fails costs only what needs it. */
 final class CellRun implements Runnable {
-    private static final String DO_IT = "do_it$";
-
     /** How many things may be declared for each piece that may be placed; far more than any build needs. */
     private static final int THINGS_PER_PIECE = 10;
 
@@ -42,19 +37,21 @@ final class CellRun implements Runnable {
     private final Channel channel;
     private final Printed printed;
     private final PrintStream out;
-    private final CellLoader loader;
+    private final CellClasses classes;
     private final SketchRun run;
     private final Set<Integer> failed;
     private final Map<Integer, Object> returned = new HashMap<>();
     private final boolean everyUnit;
     private boolean told = true;
+    private volatile boolean threw;
 
-    CellRun(Request.Load book, Request.Run request, Channel channel) {
-        this.book = book;
+    /** @param classes those of the workbook, in which nothing has run yet or all is forgotten */
+    CellRun(CellClasses classes, Request.Run request, Channel channel) {
+        this.classes = classes;
+        this.book = classes.book();
         this.channel = channel;
         this.printed = new Printed(book.mostPrinted());
         this.out = printed.stream();
-        this.loader = new CellLoader(book.classes(), book.wordsOnly());
         this.run = new SketchRun(request.sizes());
         this.failed = new HashSet<>(request.without());
         this.everyUnit = request.told();
@@ -63,7 +60,7 @@ final class CellRun implements Runnable {
     @Override
     public void run() {
         Set<Thread> before = threads();
-        Thread.currentThread().setContextClassLoader(loader);
+        Thread.currentThread().setContextClassLoader(classes.loader());
         try {
             run.doing(() -> {
                 runAll();
@@ -102,7 +99,7 @@ final class CellRun implements Runnable {
         if (canRun(unit) && unit.invoked()) {
             begin(unit);
             attempt(unit, () -> {
-                Object value = invoke(unit);
+                Object value = classes.invoke(unit);
                 if (unit.value() == Unit.Value.RETURNED) {
                     returned.put(unit.index(), value);
                 }
@@ -113,7 +110,7 @@ final class CellRun implements Runnable {
     private void runLive(Unit unit) {
         if (canRun(unit)) {
             begin(unit);
-            attempt(unit, () -> report(new Report.Said(unit.index(), shown(invoke(unit)))));
+            attempt(unit, () -> report(new Report.Said(unit.index(), shown(classes.invoke(unit)))));
         }
     }
 
@@ -154,7 +151,7 @@ final class CellRun implements Runnable {
             boolean valued = unit.value() == Unit.Value.FIELD || unit.value() == Unit.Value.RETURNED;
             if (valued && !failed.contains(unit.index())) {
                 attempt(unit, () -> {
-                    Object value = unit.value() == Unit.Value.FIELD ? field(unit) : returned.get(unit.index());
+                    Object value = unit.value() == Unit.Value.FIELD ? classes.field(unit) : returned.get(unit.index());
                     if (!Values.isPlain(value)) {
                         begin(unit);
                     }
@@ -199,26 +196,15 @@ final class CellRun implements Runnable {
         }
     }
 
+    /** Whether anything was thrown; to be asked when the run is over. */
+    boolean threw() {
+        return threw;
+    }
+
     private void threw(Unit unit, Throwable thrown) {
+        threw = true;
         failed.add(unit.index());
         report(new Report.Threw(unit.index(), Throwns.of(thrown)));
-    }
-
-    private Object invoke(Unit unit) throws Throwable {
-        Method method = loader.loadClass(unit.className()).getDeclaredMethod(DO_IT);
-        method.setAccessible(true);
-        try {
-            return method.invoke(null);
-        } catch (InvocationTargetException thrown) {
-            throw thrown.getCause();
-        }
-    }
-
-    private Object field(Unit unit) throws ReflectiveOperationException {
-        Field field =
-                loader.loadClass(unit.className()).getDeclaredField(unit.field().orElseThrow());
-        field.setAccessible(true);
-        return field.get(null);
     }
 
     /** The connection broke, which is not the cell's doing. */

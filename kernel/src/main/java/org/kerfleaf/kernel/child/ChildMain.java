@@ -41,14 +41,18 @@ public final class ChildMain {
     }
 
     private static void serve(Channel channel, Surroundings surroundings) throws IOException {
-        Request.Load book = null;
+        CellClasses classes = null;
+        CellRun last = null;
         while (true) {
             Request request = channel.take(Request.class);
             if (request instanceof Request.Load next) {
-                book = next;
+                classes = new CellClasses(next);
+                last = null;
             } else if (request instanceof Request.Run run) {
                 surroundings.restore();
-                Thread running = new Thread(null, new CellRun(book, run, channel), "cells", STACK_BYTES);
+                classes = last == null ? classes : classes.next(last.threw());
+                last = new CellRun(classes, run, channel);
+                Thread running = new Thread(null, last, "cells", STACK_BYTES);
                 running.setDaemon(true);
                 running.start();
             } else if (request instanceof Request.Weigh) {

@@ -3,6 +3,7 @@ package org.kerfleaf.kernel.child;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.kernel.wire.SharedClass;
 import org.kerfleaf.kernel.wire.Thrown;
 import org.kerfleaf.measure.MeasureTextException;
 import org.kerfleaf.sketch.SketchException;
@@ -61,7 +62,7 @@ final class Throwns {
         return Arrays.stream(trace(thrown))
                 .filter(frame -> isOfCell(frame) && frame.getLineNumber() > 0)
                 .limit(MOST_FRAMES)
-                .map(frame -> new Thrown.Frame(frame.getClassName(), frame.getMethodName(), frame.getLineNumber()))
+                .map(SharedClass::frame)
                 .toList();
     }
 

@@ -41,6 +41,7 @@ record CacheEntry(List<ClassCode> classes, List<Kept> units) {
         Unit placed = new Unit(
                 unit.index(),
                 unit.className(),
+                unit.home(),
                 unit.invoked(),
                 unit.value(),
                 unit.field(),

@@ -111,6 +111,21 @@ public final class CellCompiler implements AutoCloseable {
         thread.execute(() -> session = new CompileSession());
     }
 
+    /**
+     * Compiles what came from the cache, beside whatever else happens. What is run stays what came from the cache until the text
+     * changes.
+     */
+    public void expectEdits() {
+        thread.execute(() -> {
+            if (session == null) {
+                session = new CompileSession();
+                if (source != null) {
+                    session.compile(source);
+                }
+            }
+        });
+    }
+
     /** Does other work on this thread, between two compilations. */
     public <T> T onThread(Callable<T> work) {
         try {

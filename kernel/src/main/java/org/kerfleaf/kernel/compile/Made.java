@@ -65,7 +65,16 @@ record Made(Piece piece, Snippet snippet, String className, int[] offsets, List<
         Optional<String> field =
                 value == Unit.Value.FIELD ? Optional.of(((VarSnippet) snippet).name()) : Optional.empty();
         Unit unit = new Unit(
-                index, className, runs(), value, field, piece.passage().cell(), piece.line(), piece.step(), needs);
+                index,
+                className,
+                className,
+                runs(),
+                value,
+                field,
+                piece.passage().cell(),
+                piece.line(),
+                piece.step(),
+                needs);
         return new CompiledUnit(unit, piece, offsets);
     }
 }

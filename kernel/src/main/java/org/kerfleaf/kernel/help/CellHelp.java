@@ -30,7 +30,7 @@ import org.kerfleaf.words.WordIndex.Entry;
 import org.kerfleaf.words.Words;
 
 /**
- * Helps while a cell is being written. One thread at a time may use it; javac needs a deep stack for deeply nested text.
+ * Helps while a cell, or a live value in prose, is being written. One thread at a time may use it; javac needs a deep stack for deeply nested text.
  */
 public final class CellHelp implements AutoCloseable {
     private static final Comparator<Completion> LIKELIEST = Comparator.comparing((Completion one) -> !one.fits())
@@ -60,6 +60,21 @@ public final class CellHelp implements AutoCloseable {
      * @throws IndexOutOfBoundsException if there is no such cell
      */
     public Completions complete(WorkbookSource source, int cell, int offset) {
+        return complete(source, cell, offset, true);
+    }
+
+    /**
+     * What can stand at a place of a live value in prose, which may speak of everything that any cell declares.
+     *
+     * @param live the live value's ordinal
+     * @param offset the place in its expression, in characters from 0
+     * @throws IndexOutOfBoundsException if there is no such live value
+     */
+    public Completions completeLive(WorkbookSource source, int live, int offset) {
+        return complete(source.withLastCell(live), source.cells().size(), offset, false);
+    }
+
+    private Completions complete(WorkbookSource source, int cell, int offset, boolean declaring) {
         Writing writing = Writing.at(textOf(source, cell), offset);
         int from = writing.nameBegin();
         if (writing.isNotJava()) {
@@ -74,7 +89,7 @@ public final class CellHelp implements AutoCloseable {
                 byName.merge(one.name(), completion(one, here.fits(one.type(), wanted)), CellHelp::together);
             }
         }
-        if (here.isAtWord() && wanted.isEmpty()) {
+        if (declaring && here.isAtWord() && wanted.isEmpty()) {
             types(begun).forEach(type -> byName.putIfAbsent(type.name(), type));
         }
         return new Completions(
@@ -130,6 +145,18 @@ public final class CellHelp implements AutoCloseable {
                         -1);
         return word.or(
                 () -> writing.call().flatMap(call -> help(source, cell, call.begin(), call.word(), call.commas())));
+    }
+
+    /**
+     * What the word at a place of a live value takes and means.
+     *
+     * @param live the live value's ordinal
+     * @param offset the place in its expression, in characters from 0
+     * @return empty where there is no word that is known
+     * @throws IndexOutOfBoundsException if there is no such live value
+     */
+    public Optional<WordHelp> explainLive(WorkbookSource source, int live, int offset) {
+        return explain(source.withLastCell(live), source.cells().size(), offset);
     }
 
     private Optional<WordHelp> help(WorkbookSource source, int cell, int begin, String word, int commas) {

@@ -16,6 +16,8 @@ public sealed interface Request {
      * @param steps its build steps
      * @param classes all classes of the workbook
      * @param units what to run, in order
+     * @param shared the classes that can {@linkplain SharedClass#FORGET forget}
+     * @param forgetful whether nothing of a run is left in the cells' classes when these have
      * @param wordsOnly whether classes beyond {@link org.kerfleaf.kernel.reach.ReachList} are kept from the cells
      * @param mostPrinted how many characters of output are kept
      * @param mostPieces how many pieces a sketch may have
@@ -25,6 +27,8 @@ public sealed interface Request {
             List<Sketch.Step> steps,
             List<ClassCode> classes,
             List<Unit> units,
+            List<String> shared,
+            boolean forgetful,
             boolean wordsOnly,
             int mostPrinted,
             int mostPieces)

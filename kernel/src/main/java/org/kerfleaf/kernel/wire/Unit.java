@@ -7,7 +7,8 @@ import java.util.Optional;
  * One top-level piece of Java as the child runs it.
  *
  * @param index its number in the run, in document order, live values last
- * @param className the class that holds it
+ * @param className the class that was made of it
+ * @param home the class in which that stands at a run: itself, or a {@linkplain SharedClass shared} one
  * @param invoked whether it does something when its turn comes; methods and types do not
  * @param value where its value is found
  * @param field the field that holds the value, if a field does
@@ -19,6 +20,7 @@ import java.util.Optional;
 public record Unit(
         int index,
         String className,
+        String home,
         boolean invoked,
         Value value,
         Optional<String> field,
@@ -39,5 +41,15 @@ public record Unit(
 
     public Unit {
         needs = List.copyOf(needs);
+    }
+
+    /** The same in another class. */
+    public Unit at(String otherHome) {
+        return new Unit(index, className, otherHome, invoked, value, field, cell, line, step, needs);
+    }
+
+    /** What a method of its class is called in the class in which it stands. */
+    public String method(String name) {
+        return home.equals(className) ? name : SharedClass.method(className, name);
     }
 }

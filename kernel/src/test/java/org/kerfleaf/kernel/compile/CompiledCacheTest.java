@@ -94,6 +94,25 @@ class CompiledCacheTest {
     }
 
     @Test
+    void expectEdits_afterItWasFound_compilesSoThatAnEditCostsAnEdit() {
+        compileOnce(book(CELL, 3));
+        WorkbookSource edited = book(CELL.replace("leg.n() / 0", "leg.n() + 1"), 3);
+        try (CellCompiler compiler = new CellCompiler(CompiledCache.in(folder))) {
+            CompiledWorkbook found = compiler.compile(book(CELL, 3));
+            compiler.expectEdits();
+            assertThat(compiler.compile(book(CELL, 3))).isSameAs(found);
+            int all = compiler.evaluations();
+            CompiledWorkbook after = compiler.compile(edited);
+
+            assertThat(all).isEqualTo(5);
+            assertThat(compiler.evaluations() - all).as("the line edited").isEqualTo(1);
+            try (CellCompiler fresh = new CellCompiler()) {
+                assertSame(after, fresh.compile(edited));
+            }
+        }
+    }
+
+    @Test
     void compile_somethingWrong_isNotKept() {
         compileOnce(book("int a = ;", 3));
         compileOnce(book("for (;;) { panel(\"P\", (Sheet) null); }", 3));

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.kernel.cell.CellSource;
+import org.kerfleaf.kernel.cell.ProseSource;
 import org.kerfleaf.kernel.cell.WorkbookSource;
 import org.kerfleaf.kernel.help.Completion.Kind;
 import org.kerfleaf.kernel.help.Signature.Parameter;
@@ -67,6 +68,29 @@ class CellHelpTest {
         int bar = last.indexOf('|');
         cells[cells.length - 1] = last.replace("|", "");
         return help.explain(book(cells), cells.length - 1, bar);
+    }
+
+    private static WorkbookSource prose(String expression) {
+        WorkbookSource cells = book(STOCK, "Length below = width.half();");
+        return new WorkbookSource(cells.title(), List.of(), cells.cells(), List.of(new ProseSource(0, expression, 9)));
+    }
+
+    @Test
+    void completeLive_inProse_offersWhatAnyCellDeclaresAndNoKindOfThing() {
+        assertThat(names(help.completeLive(prose("bel"), 0, 3))).containsExactly("below");
+        assertThat(names(help.completeLive(prose("floor."), 0, 6))).contains("mitreScale", "times");
+        assertThat(help.completeLive(prose(""), 0, 0).all())
+                .extracting(Completion::kind)
+                .contains(Kind.OWN, Kind.WORD)
+                .doesNotContain(Kind.TYPE);
+    }
+
+    @Test
+    void explainLive_inProse_saysWhatTheWordTakes() {
+        WordHelp help =
+                CellHelpTest.help.explainLive(prose("width.minus(below)"), 0, 8).orElseThrow();
+
+        assertThat(help.signatures().get(0).word()).isEqualTo("minus");
     }
 
     @Test
