@@ -10,7 +10,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Which of the upward faces see the sky straight above them. In plan every patch is a polygon; whatever of another lies higher takes its
@@ -85,7 +84,7 @@ final class RainFall {
                         && other.plan().getEnvelopeInternal().intersects(open.getEnvelopeInternal());
                 Geometry shade = over ? higher(other, roof) : FACTORY.createPolygon();
                 if (!shade.isEmpty()) {
-                    open = Surfaces.flat(OverlayNGRobust.overlay(open, shade, OverlayNG.DIFFERENCE));
+                    open = Surfaces.overlay(open, shade, OverlayNG.DIFFERENCE);
                 }
             }
             List<Polygon> pieces = Surfaces.pieces(open);
@@ -135,6 +134,6 @@ final class RainFall {
             null
         };
         corners[4] = corners[0].copy();
-        return Surfaces.flat(OverlayNGRobust.overlay(plan, FACTORY.createPolygon(corners), OverlayNG.INTERSECTION));
+        return Surfaces.overlay(plan, FACTORY.createPolygon(corners), OverlayNG.INTERSECTION);
     }
 }

@@ -16,13 +16,16 @@ import org.kerfleaf.shape.Vector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** The outer surface of solids that touch: patches, what comes next round a side, what lies below, where joints lead. */
 final class Surfaces {
     /** Twice the contact tolerance: as far as two points are one place, in millimetres. */
     static final double SAME = 2 * Touching.TOLERANCE.inMillimetres();
+
+    /** Ten nanometres. */
+    private static final PrecisionModel GRID = new PrecisionModel(1e5);
 
     /** How far from a side one looks for what comes next, in millimetres. */
     private static final double BESIDE = 0.2;
@@ -51,15 +54,19 @@ final class Surfaces {
             for (Face face : solid.faces()) {
                 Geometry open = face.polygon();
                 for (Polygon covered : Touching.hidden(solid, face, own)) {
-                    open = flat(OverlayNGRobust.overlay(open, covered, OverlayNG.DIFFERENCE));
+                    open = overlay(open, covered, OverlayNG.DIFFERENCE);
                 }
                 pieces(open).forEach(piece -> patches.add(new Patch(solid, face, piece)));
             }
         }
     }
 
-    /** What of an overlay's result has an area: it may come with lines where shapes only touch. */
-    static Geometry flat(Geometry shape) {
+    /**
+     * What of an overlay has an area: it may come with lines where shapes only touch. Corners snap to a grid, since edges that are one
+     * in the build differ by rounding here, and an overlay of such edges can fail.
+     */
+    static Geometry overlay(Geometry a, Geometry b, int operation) {
+        Geometry shape = OverlayNG.overlay(a, b, operation, GRID);
         List<Polygon> polygons = new ArrayList<>();
         for (int i = 0; i < shape.getNumGeometries(); i++) {
             if (shape.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
