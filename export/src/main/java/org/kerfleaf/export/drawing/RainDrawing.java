@@ -95,7 +95,11 @@ final class RainDrawing implements Drawing {
         for (int i = 0; i < pictures.size(); i++) {
             RainPicture picture = pictures.get(i);
             double right = stacked ? 0 : i * each;
-            picture.paint(ink, x + right + (each - picture.width()) / 2, stacked ? down : y + high - picture.height());
+            picture.paint(
+                    ink,
+                    x + right + (each - picture.width()) / 2,
+                    stacked ? down : y + high - picture.height(),
+                    number -> pictures.stream().anyMatch(other -> other.sees(number)));
             down += picture.height();
         }
         double at = y + high + 3;

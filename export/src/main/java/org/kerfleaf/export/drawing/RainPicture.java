@@ -3,6 +3,7 @@ package org.kerfleaf.export.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Rain;
 import org.kerfleaf.plan.RainMark;
@@ -166,7 +167,8 @@ final class RainPicture {
 
     // ---- painting ------------------------------------------------------------------------------------------------
 
-    void paint(Ink ink, double left, double top) {
+    /** @param elsewhere whether another picture beside this one shows a number that is on the far side here */
+    void paint(Ink ink, double left, double top, IntPredicate elsewhere) {
         ink.within(left, top, 1, () -> {
             for (ViewFace face : fills) {
                 if (!scene.bodies().get(face.body()).glass()) {
@@ -178,7 +180,9 @@ final class RainPicture {
                     Ink.BLACK,
                     Ink.FINE));
             ways.forEach(way -> way(ink, way));
-            numbers.forEach(number -> number(ink, number));
+            numbers.stream()
+                    .filter(number -> number.seen() || !elsewhere.test(number.number()))
+                    .forEach(number -> number(ink, number));
         });
     }
 
