@@ -142,6 +142,7 @@ public final class SamplePlan {
                         figure(Length.ofInches(40), "hole less gravel"),
                         Optional.of(figure(Length.ofInches(33.5), "post top and seat")),
                         Optional.of(figure(Length.ofInches(45.5), "box bottom and door")))),
+                Optional.empty(),
                 SampleSteps.cautions(),
                 Optional.of(new Plan.Overall(
                         figure(front.plus(slope.lengthOver(Length.ofInches(4))), "over the roof"),

@@ -21,7 +21,8 @@ record Planned(
         List<DrivenContact> driven,
         List<SawSetting> settings,
         Stocking stocking,
-        Siting siting) {
+        Siting siting,
+        Optional<Rain> rain) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

@@ -77,8 +77,9 @@ public final class Planner {
         List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
+        Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
         Finishing finishing =
-                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
+                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), raining, joints, problems);
         Siting siting = new Siting(sketch, assembly);
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
@@ -87,8 +88,10 @@ public final class Planner {
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        Optional<Rain> rain = raining.rain();
         Planned planned = new Planned(
-                sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting);
+                sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting,
+                rain);
         return new Plan(
                 sketch.title(),
                 style,
@@ -110,6 +113,7 @@ public final class Planner {
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),
+                rain,
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

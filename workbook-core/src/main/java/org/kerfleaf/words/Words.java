@@ -465,12 +465,17 @@ public final class Words {
 
     /** The inside corners of everything put together so far. @example seal(insideSeams()).with(sealer, bead("1/4 in")) */
     public static Seal.Seams insideSeams() {
-        return new Seal.Seams(Optional.empty());
+        return new Seal.Seams(Seal.Which.INSIDE, Optional.empty());
+    }
+
+    /** The seams of the finished build that rain reaches, where it would run into the wood. @example seal(wetSeams()).with(sealer, bead("1/8 in")) */
+    public static Seal.Seams wetSeams() {
+        return new Seal.Seams(Seal.Which.WET, Optional.empty());
     }
 
     /** Seams of that length in all, measured on the work. @example seal(seamsOf(length("6 ft"))).with(sealer, bead("1/4 in")) */
     public static Seal.Seams seamsOf(Length length) {
-        return new Seal.Seams(Optional.of(length));
+        return new Seal.Seams(Seal.Which.SAID, Optional.of(length));
     }
 
     /** A bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
@@ -584,7 +589,7 @@ public final class Words {
 
     /** The place it stands in; say what of it. @example site().besidePath("24 in") */
     public static SiteSaid site() {
-        return new SiteSaid(here(), Optional.empty());
+        return new SiteSaid(here(), Optional.empty(), Optional.empty());
     }
 
     /** Moves everything that hangs together with this placing onto another. @example var boxIn = mount(floorIn).onTopOf(postIn) */

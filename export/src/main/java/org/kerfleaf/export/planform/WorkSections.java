@@ -9,10 +9,11 @@ import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.plan.Rain;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.site.SitePlan;
 
-/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, cautions. */
+/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, rain, cautions. */
 final class WorkSections {
     private WorkSections() {}
 
@@ -48,6 +49,7 @@ final class WorkSections {
                         plan.schedule().ahead(),
                         (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
         site(plan.site(), top.inside("site"));
+        rain(plan, top);
         top.list(
                 "cautions",
                 plan.cautions(),
@@ -164,6 +166,23 @@ final class WorkSections {
                 .map(caution -> caution.topic().title())
                 .distinct()
                 .toList();
+    }
+
+    private static void rain(Plan plan, Member top) {
+        Member form = top.inside("rain");
+        plan.rain()
+                .ifPresent(rain -> form.words("limits", Rain.LIMITS)
+                        .list(
+                                "marks",
+                                rain.marks(),
+                                (mark, of) -> mark.number("number", of.number())
+                                        .words("kind", of.kind().words())
+                                        .texts("parts", of.parts())
+                                        .words("where", of.where())
+                                        .figure("length", of.much(), Member::millimetres)
+                                        .words("words", of.words())
+                                        .words("advice", of.advice())
+                                        .list("at", of.at(), (place, at) -> place.point("point", at))));
     }
 
     private static void site(Optional<SitePlan> site, Member form) {

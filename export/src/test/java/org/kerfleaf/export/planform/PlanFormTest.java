@@ -59,6 +59,7 @@ class PlanFormTest {
                         "steps",
                         "schedule",
                         "site",
+                        "rain",
                         "cautions",
                         "day",
                         "currency",
