@@ -13,6 +13,11 @@ public record Fastening(List<Fastened> joints, List<Marking> markings) {
     /** Of a plan that fastens and marks nothing. */
     public static final Fastening NONE = new Fastening(List.of(), List.of());
 
+    /** The contacts, those of a step that are fastened alike as one line. */
+    public List<FastenedAlike> alike() {
+        return FastenedAlike.of(joints);
+    }
+
     public Fastening {
         joints = List.copyOf(joints);
         markings = List.copyOf(markings);

@@ -24,13 +24,15 @@ final class Joining {
     private static final Figure<Integer> NONE = Figure.of(0, "nothing is driven here", Reason.THE_WORKBOOK);
 
     private final Sketch sketch;
+    private final Sizing sizing;
     private final Assembly assembly;
     private final Bodies bodies;
     private final Problems problems;
     private final MeasureStyle style;
 
-    Joining(Sketch sketch, Assembly assembly, Bodies bodies, MeasureStyle style, Problems problems) {
+    Joining(Sketch sketch, Sizing sizing, Assembly assembly, Bodies bodies, MeasureStyle style, Problems problems) {
         this.sketch = sketch;
+        this.sizing = sizing;
         this.assembly = assembly;
         this.bodies = bodies;
         this.style = style;
@@ -46,6 +48,9 @@ final class Joining {
     }
 
     private PlannedJoint plan(Joint joint) {
+        if (joint.studs().isPresent()) {
+            return toStuds(joint);
+        }
         if (joint.to().isEmpty()) {
             throw new Unplannable(joint.origin(), "Fastened to what? Say .to(floorIn).");
         }
@@ -65,7 +70,26 @@ final class Joining {
                 touches.addAll(touches(joint, from, to));
             }
         }
-        return new PlannedJoint(joint, List.copyOf(touches), fasteners(joint, touches), stack(touches));
+        return new PlannedJoint(
+                joint, List.copyOf(touches), fasteners(joint, touches), stack(touches), Optional.empty());
+    }
+
+    /** Where the studs stand is not known, so nothing is placed; what goes through is as thick as the part is thinnest. */
+    private PlannedJoint toStuds(Joint joint) {
+        if (joint.times().isEmpty()) {
+            throw new Unplannable(joint.origin(), "Into studs: how many? Say .times(5).");
+        }
+        String part = name(joint.of().get(0));
+        Length thin = sizing.of(part)
+                .map(sized -> sized.thickness().value())
+                .orElseThrow(() ->
+                        new Unplannable(joint.origin(), "“%s” has no shape that makes sense yet.".formatted(part)));
+        return new PlannedJoint(
+                joint,
+                List.of(),
+                fasteners(joint, List.of()),
+                List.of(thin),
+                Optional.of(new PlannedJoint.Behind(part, thin, joint.studs().orElseThrow())));
     }
 
     private List<PlannedJoint.Touch> touches(Joint joint, Origin from, Origin to) {

@@ -6,6 +6,7 @@ import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.FastenerSetting;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
@@ -76,7 +77,12 @@ final class WorkSections {
         form.number("step", contact.step())
                 .words("joint", contact.joint())
                 .words("fastener", contact.fastener())
-                .number("count", contact.driven().size());
+                .number("count", contact.count());
+        setting(form.inside("setting"), contact.setting());
+        form.inside("nearest")
+                .lengthOrNull("end", contact.clearances().end())
+                .lengthOrNull("edge", contact.clearances().edge())
+                .lengthOrNull("row", contact.clearances().row());
         bound(form.inside("through"), contact.through());
         form.list("into", contact.into(), WorkSections::bound)
                 .length("moved", contact.moved())
@@ -84,6 +90,24 @@ final class WorkSections {
                         "driven",
                         contact.driven(),
                         (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
+    }
+
+    private static void setting(Member form, FastenerSetting setting) {
+        form.words("in", setting.in().words())
+                .figure("clearance", setting.clearance(), Member::millimetres)
+                .figure("pilot", setting.pilot(), Member::millimetres)
+                .figure("leadHole", setting.leadHole(), Member::millimetres)
+                .figure("sunk", setting.sunk(), Member::millimetres)
+                .figure("head", setting.head(), Member::millimetres)
+                .figure("reach", setting.reach(), Member::millimetres)
+                .figure("diameters", setting.diameters(), of -> Member.decimal(of.value()))
+                .figure("tip", setting.tip(), Member::millimetres)
+                .figure("thread", setting.thread(), Member::millimetres)
+                .figure("gravity", setting.gravity(), of -> Member.decimal(of.value()))
+                .figure("holds", setting.holds(), of -> Member.decimal(of.newtons()))
+                .figure("holdsDamp", setting.holdsDamp(), of -> Member.decimal(of.newtons()))
+                .words("notHeld", setting.notHeld())
+                .words("note", setting.holds().map(known -> SitePlan.DEFERS));
     }
 
     private static void bound(Member form, Fastened.Bound piece) {
