@@ -92,6 +92,33 @@ public final class SettingWords {
         return words.isEmpty() ? "not known" : String.join(", ", words);
     }
 
+    /** {@code From the drawer, for Back to Floor: No. 6 x 1 5/8 in. Not No. 8 x 2 in: 23/64 in from the edge; 2.5 D are 13/32 in.} */
+    public String chosen(ScrewChoice choice) {
+        StringBuilder words = new StringBuilder("From the drawer, for " + choice.joint() + ": ")
+                .append(choice.chosen().map(screw -> screw.words(style)).orElse("none"))
+                .append('.');
+        for (ScrewChoice.Refused refused : choice.refused()) {
+            words.append(" Not ").append(refused.screw().words(style)).append(": ").append(refused.because()).append('.');
+        }
+        return words.toString();
+    }
+
+    /** {@code 21.3 sq in, 3 g of exterior PVA; about 3 min to spread and close, open for 10 min; 4 clamps}. */
+    public String glued(GluedJoint joint) {
+        String open = joint.openTime()
+                .map(time -> ", open for " + time.toMinutes() + " min")
+                .orElse("; how long it stays open is not known");
+        int clamps = joint.clamps().value();
+        return "%s, %d g of %s; about %d min to spread and close%s%s"
+                .formatted(
+                        joint.area().value().in(style),
+                        Math.round(joint.grams().value().grams()),
+                        joint.glue(),
+                        Math.max(1, Math.round(joint.closing().value().toSeconds() / 60.0)),
+                        open,
+                        clamps == 0 ? "" : "; " + clamps + (clamps == 1 ? " clamp" : " clamps"));
+    }
+
     private void add(List<String> words, String what, Optional<Length> length) {
         length.ifPresent(known -> words.add(what + " " + fine(known)));
     }
@@ -105,7 +132,7 @@ public final class SettingWords {
     }
 
     /** To 1/64 in, or to 0.1 mm: a bit is not read off a tape. */
-    private String fine(Length length) {
+    String fine(Length length) {
         if (style.unit() == LengthUnit.INCHES) {
             return length.roundedTo(BITS.step(), RoundingMode.HALF_UP).in(BITS);
         }

@@ -45,7 +45,11 @@ final class Fasten {
                     .forEach(fastened::add);
         }
         sketch.all(Fitting.class).forEach(fitting -> bracket(fitting).ifPresent(fastened::add));
-        return new Fastening(fastened, new Markings(bodies, parts, names, settings, style).of(driven));
+        return new Fastening(
+                fastened,
+                joints.stream().flatMap(j -> j.choice().stream()).toList(),
+                Gluing.all(joints),
+                new Markings(bodies, parts, names, settings, style).of(driven));
     }
 
     /** The top screw of each bracket that is screwed to studs. */

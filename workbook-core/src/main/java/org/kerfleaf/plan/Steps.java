@@ -126,7 +126,7 @@ final class Steps {
         }
         if (said instanceof Joint joint) {
             return joints.stream()
-                    .filter(j -> j.said().equals(joint))
+                    .filter(j -> j.said().origin().equals(joint.origin()))
                     .findFirst()
                     .map(this::joint)
                     .orElse(List.of());
@@ -197,6 +197,7 @@ final class Steps {
             cuttingTopics(step);
         } else if (said instanceof Joint joint) {
             joint.fastener().ifPresent(f -> on(f instanceof Nail ? Topic.NAILER : Topic.DRILL, step));
+            joint.drawer().ifPresent(d -> on(Topic.DRILL, step));
             joint.glue().ifPresent(g -> on(Topic.GLUE_AND_PAINT, step));
         } else if (said instanceof Seal || said instanceof Coat) {
             on(Topic.GLUE_AND_PAINT, step);

@@ -200,7 +200,14 @@ public final class Words {
 
     /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
     public static Glue woodGlue(String name) {
-        return new Glue(here(), name, Optional.empty(), Optional.empty());
+        return new Glue(
+                here(),
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */

@@ -1,9 +1,12 @@
 package org.kerfleaf.export.booklet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.export.drawing.Ink;
+import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Style;
+import org.kerfleaf.joint.GluedJoint;
 import org.kerfleaf.joint.SettingWords;
 import org.kerfleaf.plan.FastenedAlike;
 import org.kerfleaf.plan.Plan;
@@ -18,7 +21,10 @@ final class FasteningTable {
         List<FastenedAlike> alike = plan.fastening().alike().stream()
                 .filter(one -> one.step() == step)
                 .toList();
-        if (alike.isEmpty()) {
+        List<GluedJoint> glued = plan.fastening().glued().stream()
+                .filter(one -> one.step() == step)
+                .toList();
+        if (alike.isEmpty() && glued.isEmpty()) {
             return Optional.empty();
         }
         SettingWords words = new SettingWords(plan.style());
@@ -43,9 +49,21 @@ final class FasteningTable {
                         1.3,
                         1)
                 : Block.space(0);
+        List<Block> more = new ArrayList<>();
+        glued.forEach(one -> more.add(Paragraph.of(
+                Rich.of("Glue, " + one.joint() + ": ", Style.LABEL_SEMI).plus(words.glued(one) + ".", Style.LABEL),
+                Style.LABEL,
+                1.3,
+                1)));
+        List<Block> chosen = plan.fastening().choices().stream()
+                .filter(choice -> plan.fastened(step).stream()
+                        .anyMatch(f -> f.joint().equals(choice.joint())))
+                .<Block>map(choice -> Paragraph.of(words.chosen(choice), Style.LABEL, 1.3, 1))
+                            .toList();
+        more.addAll(chosen);
         return Optional.of(new Block() {
             private Block all(double width) {
-                return Block.stack(List.of(Block.space(1.5), table.whole(width), note, Block.space(1.5)));
+                return Block.stack(List.of(Block.space(1.5), alike.isEmpty() ? Block.space(0) : table.whole(width), note, Block.stack(more), Block.space(1.5)));
             }
 
             @Override

@@ -7,6 +7,9 @@ import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.joint.GluedJoint;
+import org.kerfleaf.joint.ScrewChoice;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
@@ -28,6 +31,8 @@ final class WorkSections {
                                 .figure("packs", line.packs(), Member::count)
                                 .texts("uses", line.uses()))
                 .list("fastened", plan.fastened(), WorkSections::fastened)
+                .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
+                .list("glued", plan.fastening().glued(), WorkSections::glued)
                 .list("finish", plan.finish(), WorkSections::finish);
         cost(plan.cost(), top.inside("cost"));
         top.list(
@@ -90,6 +95,28 @@ final class WorkSections {
                         "driven",
                         contact.driven(),
                         (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
+    }
+
+    private static void glued(Member form, GluedJoint joint) {
+        form.number("step", joint.step())
+                .words("joint", joint.joint())
+                .words("glue", joint.glue())
+                .figure("area", joint.area(), Member::squareMillimetres)
+                .figure("grams", joint.grams(), Member::grams)
+                .figure("closing", joint.closing(), of -> Member.decimal(of.toSeconds() / 60.0));
+        form.node().set("openFor", joint.openTime().map(Member::minutes).orElse(null));
+        form.figure("clamps", joint.clamps(), Member::count);
+    }
+
+    private static void chosen(Member form, ScrewChoice choice, MeasureStyle style) {
+        form.words("joint", choice.joint())
+                .words("screw", choice.chosen().map(screw -> screw.words(style)))
+                .figure("length", choice.length(), Member::millimetres)
+                .list(
+                        "refused",
+                        choice.refused(),
+                        (of, refused) -> of.words("screw", refused.screw().words(style))
+                                .words("because", refused.because()));
     }
 
     private static void setting(Member form, FastenerSetting setting) {

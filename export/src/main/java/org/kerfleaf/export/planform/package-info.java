@@ -15,7 +15,10 @@
  * </ul>
  *
  * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
- * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code finish},
+ * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code chosen}
+ * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, {@code length}, {@code refused}),
+ * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
+ * {@code finish},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
  * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).

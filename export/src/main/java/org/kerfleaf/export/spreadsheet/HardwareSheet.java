@@ -52,7 +52,7 @@ final class HardwareSheet {
     /** How each joint is fastened; sizes in words, since a bit is chosen by its name. */
     private void fastening(Leaf leaf) {
         List<FastenedAlike> alike = book.plan().fastening().alike();
-        if (alike.isEmpty()) {
+        if (alike.isEmpty() && book.plan().fastening().glued().isEmpty()) {
             return;
         }
         SettingWords words = new SettingWords(book.plan().style());
@@ -75,6 +75,11 @@ final class HardwareSheet {
                     .text("holds", words.holds(one.setting()))
                     .text("drill", words.holes(one.setting()) + "; nearest " + words.stands(one.clearances()));
         }
+        book.plan()
+                .fastening()
+                .glued()
+                .forEach(glued -> table.row().text("joint", glued.joint() + ": glued").text("drill", words.glued(glued)));
+        book.plan().fastening().choices().forEach(choice -> table.row().text("joint", words.chosen(choice)));
     }
 
     private void fastener(Line line, HardwareLine hardware) {

@@ -2,6 +2,7 @@ package org.kerfleaf.export.terminal;
 
 import java.util.List;
 import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.joint.GluedJoint;
 import org.kerfleaf.joint.SettingWords;
 import org.kerfleaf.plan.FastenedAlike;
 import org.kerfleaf.plan.Plan;
@@ -21,12 +22,27 @@ final class FasteningText {
             page.hanging("    nearest  ", words.stands(one.clearances()));
             page.hanging("    holds    ", words.holds(one.setting()));
         }
+        for (GluedJoint glued : plan.fastening().glued()) {
+            page.hanging("", glued.joint() + ": glued");
+            page.hanging("    glue     ", words.glued(glued));
+        }
         if (alike.stream().anyMatch(one -> one.setting().holds().isPresent())) {
             page.blank();
             page.paragraph(
                     "What one holds is against a straight pull, dry, for a load of ten years. " + SitePlan.DEFERS);
         }
+        if (!plan.fastening().choices().isEmpty()) {
+            page.blank();
+            plan.fastening().choices().forEach(choice -> page.paragraph(words.chosen(choice)));
+        }
         page.beforeReasons();
+        plan.fastening().choices().forEach(choice -> page.why(choice.joint() + ", screw from the drawer", choice.length()));
+        for (GluedJoint glued : plan.fastening().glued()) {
+            page.why(glued.joint() + ", glued area", glued.area());
+            page.why(glued.joint() + ", glue", glued.grams());
+            page.why(glued.joint() + ", time to close", glued.closing());
+            page.why(glued.joint() + ", clamps", glued.clamps());
+        }
         alike.forEach(one -> reasons(page, one.contact() + ", ", one.setting()));
     }
 

@@ -42,7 +42,7 @@ final class WorkSections {
                 new Section(
                         "Fastening",
                         "joint by joint",
-                        !plan.fastened().isEmpty(),
+                        !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
                         page -> FasteningText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), told::site),

@@ -56,6 +56,8 @@ class PlanFormTest {
                         "sawSettings",
                         "hardware",
                         "fastened",
+                        "chosen",
+                        "glued",
                         "finish",
                         "cost",
                         "checks",
