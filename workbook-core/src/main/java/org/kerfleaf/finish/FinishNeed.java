@@ -120,7 +120,9 @@ public final class FinishNeed {
     /** The mass of wood glue on contact areas. */
     public static Figure<Mass> glueMass(Area contact, Optional<GlueSpread> spread) {
         return spread.map(said -> Figure.of(
-                        Mass.ofGrams(said.per().times(contact.dividedBy(said.covers())).inLitres()
+                        Mass.ofGrams(said.per()
+                                        .times(contact.dividedBy(said.covers()))
+                                        .inLitres()
                                 * GLUE_KILOGRAMS_IN_LITRE
                                 * 1000),
                         "contact / coverage · 1.1 kg/L",

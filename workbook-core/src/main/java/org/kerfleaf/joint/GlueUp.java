@@ -25,8 +25,7 @@ public final class GlueUp {
     /** Clamps along contacts: one for each 6 in of each, rounded up; none where fasteners draw it tight. */
     public static Figure<Integer> clamps(List<Length> contacts, int fasteners) {
         if (fasteners > 0) {
-            return Figure.of(
-                    0, "the fasteners draw it tight", Reason.COMMON_PRACTICE, given("fasteners", fasteners));
+            return Figure.of(0, "the fasteners draw it tight", Reason.COMMON_PRACTICE, given("fasteners", fasteners));
         }
         int clamps = contacts.stream()
                 .mapToInt(along -> (int) Math.max(1, Math.ceil(along.dividedBy(CLAMP_EVERY) - 1e-9)))

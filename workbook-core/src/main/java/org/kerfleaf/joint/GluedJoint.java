@@ -14,7 +14,7 @@ import org.kerfleaf.reason.Figure;
  * @param glue the name on its bottle
  * @param area of all its contacts
  * @param grams how much glue that takes
- * @param closing how long spreading it and driving or clamping takes
+ * @param closing how long spreading it and driving or clamping takes, for the piece that takes longest
  * @param openTime how long the glue stays open, if it was said
  * @param clamps how many, where nothing is driven that draws it tight; zero where something is
  */

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
@@ -19,7 +21,7 @@ import org.kerfleaf.reason.Figure;
  * @param chosen the one that suits; empty if none does
  * @param length its length, and why
  * @param refused every other, with the reason
- * @param wouldSuit the longest screw sold that would, if none of the drawer does and one is sold
+ * @param wouldSuit the shortest screw sold that would, if none of the drawer does and one is sold
  */
 public record ScrewChoice(
         String joint,
@@ -30,8 +32,9 @@ public record ScrewChoice(
     private static final double LEAST_DIAMETERS = 6;
     private static final Length TIP_INCHES = Length.ofSixtyFourths(4);
     private static final Length TIP_MILLIMETRES = Length.ofMillimetres(1.5);
-    private static final String RULE = "the longest of the drawer that goes 6 diameters in, keeps its tip inside and stands"
-            + " 2.5 diameters from the edge";
+    private static final String RULE =
+            "the longest of the drawer that goes 6 diameters in, keeps its tip inside and stands"
+                    + " 2.5 diameters from the edge";
     private static final String SOURCE = "NDS 2018 12.1.5.6 and commentary (from memory); tip margin common practice";
 
     public ScrewChoice {
@@ -74,20 +77,24 @@ public record ScrewChoice(
                         screw.length().equals(best.get().length())
                                 ? "it would do; the thinner one splits less"
                                 : "it would do; the longer one holds more")));
-        Optional<Figure<Length>> length =
-                best.map(screw -> Figure.of(screw.length(), RULE, SOURCE, given("screws in the drawer", drawer.size())));
+        Optional<Figure<Length>> length = best.map(
+                screw -> Figure.of(screw.length(), RULE, SOURCE, given("screws in the drawer", drawer.size())));
         return new ScrewChoice(
-                joint, best, length, refused, best.isPresent() ? Optional.empty() : sold(contacts, style));
+                joint, best, length, refused, best.isPresent() ? Optional.empty() : sold(drawer, contacts, style));
     }
 
     private static Comparator<WoodScrew> longest() {
         return Comparator.comparing(WoodScrew::length).thenComparing(screw -> -screw.gauge());
     }
 
-    private static Optional<WoodScrew> sold(List<Contact> contacts, MeasureStyle style) {
+    /** The shortest sold that suits, of a gauge in the drawer if there is one; of two as long, the thicker. */
+    private static Optional<WoodScrew> sold(List<WoodScrew> drawer, List<Contact> contacts, MeasureStyle style) {
+        Set<Integer> gauges = drawer.stream().map(WoodScrew::gauge).collect(Collectors.toSet());
         return ScrewLengths.all(style.unit()).stream()
                 .filter(screw -> against(screw, contacts, style).isEmpty())
-                .max(longest());
+                .min(Comparator.<WoodScrew, Boolean>comparing(screw -> !gauges.contains(screw.gauge()))
+                        .thenComparing(WoodScrew::length)
+                        .thenComparing(screw -> -screw.gauge()));
     }
 
     /** What speaks against a screw, said of the first contact it does not suit; empty if it suits all. */
@@ -98,7 +105,8 @@ public record ScrewChoice(
         for (Contact contact : contacts) {
             Length reach = screw.reach(contact.through(), WoodScrew.COUNTERSINK).value();
             if (reach.isShorterThan(least)) {
-                return Optional.of("reaches %s; 6 D are %s".formatted(say.fine(reach.max(Length.ZERO)), say.fine(least)));
+                return Optional.of(
+                        "reaches %s; 6 D are %s".formatted(say.fine(reach.max(Length.ZERO)), say.fine(least)));
             }
             if (reach.isLongerThan(contact.wood().minus(tipMargin(style)))) {
                 return Optional.of("goes %s into %s of wood".formatted(say.fine(reach), say.fine(contact.wood())));

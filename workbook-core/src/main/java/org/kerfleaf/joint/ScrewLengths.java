@@ -40,9 +40,10 @@ public final class ScrewLengths {
 
     /** Every gauge in every length sold. */
     static List<WoodScrew> all(LengthUnit unit) {
-        return (unit == LengthUnit.INCHES ? INCHES : MILLIMETRES).stream()
-                .flatMap(length -> GAUGES.stream().map(gauge -> new WoodScrew(gauge, length)))
-                .toList();
+        return (unit == LengthUnit.INCHES ? INCHES : MILLIMETRES)
+                .stream()
+                        .flatMap(length -> GAUGES.stream().map(gauge -> new WoodScrew(gauge, length)))
+                        .toList();
     }
 
     /** The thickest gauge sold whose shank is no thicker than this; empty under No. 4. */

@@ -98,7 +98,11 @@ public final class SettingWords {
                 .append(choice.chosen().map(screw -> screw.words(style)).orElse("none"))
                 .append('.');
         for (ScrewChoice.Refused refused : choice.refused()) {
-            words.append(" Not ").append(refused.screw().words(style)).append(": ").append(refused.because()).append('.');
+            words.append(" Not ")
+                    .append(refused.screw().words(style))
+                    .append(": ")
+                    .append(refused.because())
+                    .append('.');
         }
         return words.toString();
     }

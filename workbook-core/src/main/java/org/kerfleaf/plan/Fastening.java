@@ -13,7 +13,8 @@ import org.kerfleaf.joint.ScrewChoice;
  * @param glued what each glued joint takes
  * @param markings one drawing for each different piece and face, in the order of the parts' letters
  */
-public record Fastening(List<Fastened> joints, List<ScrewChoice> choices, List<GluedJoint> glued, List<Marking> markings) {
+public record Fastening(
+        List<Fastened> joints, List<ScrewChoice> choices, List<GluedJoint> glued, List<Marking> markings) {
     /** Of a plan that fastens and marks nothing. */
     public static final Fastening NONE = new Fastening(List.of(), List.of(), List.of(), List.of());
 

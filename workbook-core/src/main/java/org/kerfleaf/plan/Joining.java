@@ -58,9 +58,7 @@ final class Joining {
         if (joint.to().isEmpty()) {
             throw new Unplannable(joint.origin(), "Fastened to what? Say .to(floorIn).");
         }
-        if (driven(joint)
-                && joint.every().isEmpty()
-                && joint.times().isEmpty()) {
+        if (driven(joint) && joint.every().isEmpty() && joint.times().isEmpty()) {
             throw new Unplannable(joint.origin(), "How many? Say every(\"5 in\"), or .times(4).");
         }
         List<PlannedJoint.Touch> touches = new ArrayList<>();
@@ -83,7 +81,8 @@ final class Joining {
     /** Where the studs stand is not known, so nothing is placed; what goes through is as thick as the part is thinnest. */
     private PlannedJoint toStuds(Joint joint) {
         if (joint.fastener().isEmpty()) {
-            throw new Unplannable(joint.origin(), "Into studs: with what? Say .lagged(lagScrew(\"3/8 in\", \"4 in\")).");
+            throw new Unplannable(
+                    joint.origin(), "Into studs: with what? Say .lagged(lagScrew(\"3/8 in\", \"4 in\")).");
         }
         if (joint.times().isEmpty()) {
             throw new Unplannable(joint.origin(), "Into studs: how many? Say .times(5).");
@@ -145,7 +144,9 @@ final class Joining {
                                 .toList(),
                         touches.stream()
                                 .map(t -> new ScrewChoice.Contact(
-                                        t.thickness(), t.depth(), t.place().across().half()))
+                                        t.thickness(),
+                                        t.depth(),
+                                        t.place().across().half()))
                                 .toList(),
                         PlannedJoint.words(touches),
                         style));
@@ -167,8 +168,7 @@ final class Joining {
                 .map(screw -> "A " + screw.words(style) + " screw would.")
                 .orElse("None that is sold would: drive from the other side, or screw to a cleat.");
         return new Unplannable(
-                joint.origin(),
-                "No screw of the drawer suits %s: %s. %s".formatted(choice.joint(), why, instead));
+                joint.origin(), "No screw of the drawer suits %s: %s. %s".formatted(choice.joint(), why, instead));
     }
 
     // ---- how many --------------------------------------------------------------------------------------------------

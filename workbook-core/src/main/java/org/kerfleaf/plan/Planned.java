@@ -22,7 +22,8 @@ record Planned(
         FastenerSettings fastenerSettings,
         List<SawSetting> settings,
         Stocking stocking,
-        Siting siting) {
+        Siting siting,
+        Optional<Rain> rain) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

@@ -19,7 +19,12 @@ import org.kerfleaf.sketch.Joint;
  * @param choice how its screw was chosen, if it was; then {@code said} holds that screw
  */
 record PlannedJoint(
-        Joint said, List<Touch> touches, Figure<Integer> fasteners, List<Length> stack, Optional<Behind> behind, Optional<ScrewChoice> choice) {
+        Joint said,
+        List<Touch> touches,
+        Figure<Integer> fasteners,
+        List<Length> stack,
+        Optional<Behind> behind,
+        Optional<ScrewChoice> choice) {
     /**
      * The wall it is fastened to.
      *

@@ -72,18 +72,17 @@ public final class Planner {
         Places places = new Places(sketch, sizing, problems);
         Assembly assembly = new Assembly(sketch, sizing, places, problems);
         List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
-        List<SizedPart> sized =
-                parts.stream().flatMap(p -> sizing.of(p.name()).stream()).toList();
         Bodies bodies = new Bodies(sketch, sizing, assembly, problems);
         new Resting(sketch, assembly, bodies, style, problems).look();
         List<PlannedJoint> joints = new Joining(sketch, sizing, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
+        Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
         Finishing finishing =
-                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
+                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), raining, joints, problems);
         Siting siting = new Siting(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
-        List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
+        List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
@@ -92,6 +91,7 @@ public final class Planner {
         Fastening fastening =
                 new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
         Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
+        Optional<Rain> rain = raining.rain();
         Planned planned = new Planned(
                 sketch,
                 style,
@@ -105,7 +105,8 @@ public final class Planner {
                 fastenerSettings,
                 settings,
                 stocking,
-                siting);
+                siting,
+                rain);
         return new Plan(
                 sketch.title(),
                 style,
@@ -127,6 +128,7 @@ public final class Planner {
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),
+                rain,
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

@@ -11,10 +11,12 @@ public final class GlueChecks {
 
     /** Check 21: spreading and closing take no longer than the glue stays open. */
     public static Check time(String of, Duration closing, Optional<Duration> openTime, MeasureStyle style) {
-        Held held = new Held("Glue time", of, "the bottle’s open time; times of work are " + Reason.COMMON_PRACTICE, style);
+        Held held =
+                new Held("Glue time", of, "the bottle’s open time; times of work are " + Reason.COMMON_PRACTICE, style);
         if (openTime.isEmpty()) {
             return held.notKnown(
-                    "Spreading and closing take about %s; how long the glue stays open was not said.".formatted(minutes(closing)),
+                    "Spreading and closing take about %s; how long the glue stays open was not said."
+                            .formatted(minutes(closing)),
                     "Say .openFor(\"10 min\"), as the bottle does.");
         }
         Duration left = openTime.get().minus(closing);

@@ -140,7 +140,10 @@ class FinishNeedTest {
         Figure<Area> contact = Figure.said(Area.ofSquareMillimetres(0.5e6), "this test");
         FinishLine line = FinishNeed.glue("PVA", contact, Optional.empty(), Volume.ofLitres(0.237));
 
-        assertThat(FinishNeed.glueMass(contact.value(), Optional.empty()).value().grams()).isCloseTo(110, within(1e-9));
+        assertThat(FinishNeed.glueMass(contact.value(), Optional.empty())
+                        .value()
+                        .grams())
+                .isCloseTo(110, within(1e-9));
         assertThat(line.need().value().inLitres()).isCloseTo(0.1, within(1e-9));
         assertThat(line.packs().value()).isEqualTo(1);
     }

@@ -56,14 +56,19 @@ final class FasteningTable {
                 1.3,
                 1)));
         List<Block> chosen = plan.fastening().choices().stream()
-                .filter(choice -> plan.fastened(step).stream()
-                        .anyMatch(f -> f.joint().equals(choice.joint())))
+                .filter(choice ->
+                        plan.fastened(step).stream().anyMatch(f -> f.joint().equals(choice.joint())))
                 .<Block>map(choice -> Paragraph.of(words.chosen(choice), Style.LABEL, 1.3, 1))
-                            .toList();
+                .toList();
         more.addAll(chosen);
         return Optional.of(new Block() {
             private Block all(double width) {
-                return Block.stack(List.of(Block.space(1.5), alike.isEmpty() ? Block.space(0) : table.whole(width), note, Block.stack(more), Block.space(1.5)));
+                return Block.stack(List.of(
+                        Block.space(1.5),
+                        alike.isEmpty() ? Block.space(0) : table.whole(width),
+                        note,
+                        Block.stack(more),
+                        Block.space(1.5)));
             }
 
             @Override

@@ -13,10 +13,11 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.plan.Rain;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.site.SitePlan;
 
-/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, cautions. */
+/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, rain, cautions. */
 final class WorkSections {
     private WorkSections() {}
 
@@ -54,6 +55,7 @@ final class WorkSections {
                         plan.schedule().ahead(),
                         (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
         site(plan.site(), top.inside("site"));
+        rain(plan, top);
         top.list(
                 "cautions",
                 plan.cautions(),
@@ -67,15 +69,30 @@ final class WorkSections {
         form.words("saw", setting.saw())
                 .texts("parts", setting.parts())
                 .words("cut", setting.cut())
+                .words("faceUp", setting.faceUp())
                 .figure("tilt", setting.tilt(), Member::degrees)
                 .figure("scale", setting.scale(), Member::degrees)
                 .figure("bladeDepth", setting.bladeDepth(), Member::millimetres)
+                .list("straightedge", setting.straightedge(), WorkSections::straightedge)
                 .list(
-                        "straightedge",
-                        setting.straightedge(),
-                        (edge, of) ->
-                                edge.words("where", of.where()).figure("distance", of.distance(), Member::millimetres))
+                        "set",
+                        setting.set(),
+                        (one, of) -> one.words("what", of.what()).figure("value", of.value(), one::measured))
+                .list(
+                        "guides",
+                        setting.guides(),
+                        (guide, of) -> guide.length("set", of.set())
+                                .list(
+                                        "cuts",
+                                        of.cuts(),
+                                        (cut, one) ->
+                                                cut.number("sheet", one.sheet()).number("cut", one.cut()))
+                                .list("straightedge", of.straightedge(), WorkSections::straightedge))
                 .words("notes", setting.notes());
+    }
+
+    private static void straightedge(Member form, SawSetting.Straightedge edge) {
+        form.words("where", edge.where()).figure("distance", edge.distance(), Member::millimetres);
     }
 
     private static void fastened(Member form, Fastened contact) {
@@ -115,8 +132,8 @@ final class WorkSections {
                 .list(
                         "refused",
                         choice.refused(),
-                        (of, refused) -> of.words("screw", refused.screw().words(style))
-                                .words("because", refused.because()));
+                        (of, refused) ->
+                                of.words("screw", refused.screw().words(style)).words("because", refused.because()));
     }
 
     private static void setting(Member form, FastenerSetting setting) {
@@ -200,6 +217,23 @@ final class WorkSections {
                 .map(caution -> caution.topic().title())
                 .distinct()
                 .toList();
+    }
+
+    private static void rain(Plan plan, Member top) {
+        Member form = top.inside("rain");
+        plan.rain()
+                .ifPresent(rain -> form.words("limits", Rain.LIMITS)
+                        .list(
+                                "marks",
+                                rain.marks(),
+                                (mark, of) -> mark.number("number", of.number())
+                                        .words("kind", of.kind().words())
+                                        .texts("parts", of.parts())
+                                        .words("where", of.where())
+                                        .figure("length", of.much(), Member::millimetres)
+                                        .words("words", of.words())
+                                        .words("advice", of.advice())
+                                        .list("at", of.at(), (place, at) -> place.point("point", at))));
     }
 
     private static void site(Optional<SitePlan> site, Member form) {

@@ -20,13 +20,17 @@
  * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
  * {@code finish},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
- * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
+ * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
  *
  * <p>{@code chains}: for each build, from 0, and each {@code axis} ({@code x} to the right, {@code y} to the back, {@code z}
  * up) the pieces that touch one after the other, {@code {"build", "first", "axis", "links": [{"part", "letter", "size"}],
  * "overall", "lacks", "closes", "held": [{"size", "value", "span"}]}}; {@code first} is the part the build begins with,
  * {@code held} the maker's sizes that a span of the chain is as long as.
+ *
+ * <p>{@code rain}: what rain finds on the finished build, {@code {"limits", "marks": [{"number", "kind", "parts", "where", "length",
+ * "words", "advice", "at": [{"point"}]}]}}; {@code number} is the mark's in the drawing {@code rain}, {@code advice} is empty where the
+ * workbook already does something about it.
  *
  * <p>Where sizes were tried there is one more member, {@code changes}: everything that is otherwise than in the workbook as
  * written, {@code {"topic", "subject", "aspect", "before", "after"}}. {@code aspect} is empty for the thing itself; {@code

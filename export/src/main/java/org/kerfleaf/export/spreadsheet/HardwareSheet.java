@@ -78,7 +78,8 @@ final class HardwareSheet {
         book.plan()
                 .fastening()
                 .glued()
-                .forEach(glued -> table.row().text("joint", glued.joint() + ": glued").text("drill", words.glued(glued)));
+                .forEach(glued ->
+                        table.row().text("joint", glued.joint() + ": glued").text("drill", words.glued(glued)));
         book.plan().fastening().choices().forEach(choice -> table.row().text("joint", words.chosen(choice)));
     }
 

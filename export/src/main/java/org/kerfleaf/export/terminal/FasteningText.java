@@ -36,7 +36,9 @@ final class FasteningText {
             plan.fastening().choices().forEach(choice -> page.paragraph(words.chosen(choice)));
         }
         page.beforeReasons();
-        plan.fastening().choices().forEach(choice -> page.why(choice.joint() + ", screw from the drawer", choice.length()));
+        plan.fastening()
+                .choices()
+                .forEach(choice -> page.why(choice.joint() + ", screw from the drawer", choice.length()));
         for (GluedJoint glued : plan.fastening().glued()) {
             page.why(glued.joint() + ", glued area", glued.area());
             page.why(glued.joint() + ", glue", glued.grams());

@@ -15,12 +15,14 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.PlannedStep.Take;
+import org.kerfleaf.plan.Rain;
+import org.kerfleaf.plan.RainMark;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.site.SitePlan;
 
-/** Hardware, finish, site, cost, checks, steps and cautions. */
+/** Hardware, finish, site, rain, cost, checks, steps and cautions. */
 final class WorkSections {
     private static final String NOT_KNOWN = "not known";
     private static final List<Verdict> ORDER = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
@@ -46,6 +48,7 @@ final class WorkSections {
                         page -> FasteningText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), told::site),
+                new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
@@ -140,6 +143,29 @@ final class WorkSections {
         page.why("post in the ground", site.inGround());
         page.why("underside", site.boxBottom());
         page.why("latch", site.latch());
+    }
+
+    private void rain(Page page) {
+        Rain rain = plan.rain().orElseThrow();
+        if (rain.marks().isEmpty()) {
+            page.paragraph("It finds no way into the wood and no place to stay.");
+        } else {
+            Grid grid = new Grid().number("").words("Where").words("What").words("What helps");
+            for (RainMark mark : rain.marks()) {
+                grid.row(
+                        Cell.of(mark.number()),
+                        Cell.of(mark.title()),
+                        Cell.of(mark.words()),
+                        Cell.of(mark.isOpen() ? mark.advice() : "-"));
+            }
+            page.grid(grid);
+        }
+        page.blank();
+        page.paragraph(Rain.LIMITS);
+        page.beforeReasons();
+        for (RainMark mark : rain.marks()) {
+            page.why(mark.number() + " " + mark.title(), mark.much());
+        }
     }
 
     private void cost(Page page) {

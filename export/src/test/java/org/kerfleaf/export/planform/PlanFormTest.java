@@ -64,6 +64,7 @@ class PlanFormTest {
                         "steps",
                         "schedule",
                         "site",
+                        "rain",
                         "cautions",
                         "day",
                         "currency",

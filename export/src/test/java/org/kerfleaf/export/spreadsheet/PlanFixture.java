@@ -57,6 +57,7 @@ import org.kerfleaf.reason.Given;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.saw.Reading;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.schedule.Schedule;
@@ -134,6 +135,7 @@ public final class PlanFixture {
                 plan.steps(),
                 plan.schedule(),
                 plan.site(),
+                plan.rain(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -165,6 +167,7 @@ public final class PlanFixture {
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -195,6 +198,7 @@ public final class PlanFixture {
                 plan.steps(),
                 plan.schedule(),
                 plan.site(),
+                plan.rain(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -245,6 +249,7 @@ public final class PlanFixture {
                         List.of(4),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
                 Optional.of(site()),
+                Optional.empty(),
                 cautions(),
                 Optional.of(new Overall(
                         figure(inches(20, 20), "width and two thicknesses"),
@@ -460,6 +465,7 @@ public final class PlanFixture {
                         "circular saw",
                         List.of("A", "C", "D"),
                         "all straight cuts",
+                        "good face down",
                         figure(Angle.ZERO, "square"),
                         Optional.empty(),
                         Optional.of(Figure.of(
@@ -474,20 +480,31 @@ public final class PlanFixture {
                                 new Straightedge(
                                         "left of the saw, on the waste side",
                                         figure(inches(1, 40), "base edge to blade and the kerf"))),
-                        "Good face down."),
+                        List.of(),
+                        List.of(new SawSetting.Guide(
+                                inches(11, 0),
+                                List.of(new SawSetting.NumberedCut(1, 2)),
+                                List.of(new Straightedge(
+                                        "left of the saw, on the keep side",
+                                        figure(inches(9, 32), "set − base edge to blade"))))),
+                        ""),
                 new SawSetting(
                         "circular saw",
                         List.of("B"),
                         "top edge, long point inside",
+                        "good face down",
                         figure(Angle.ofDegrees(14.5), "the slope"),
                         Optional.empty(),
                         Optional.of(figure(inches(1, 0), "t / cos tilt + 1/4 in")),
+                        List.of(),
+                        List.of(),
                         List.of(),
                         "Measure base to blade again at this tilt."),
                 new SawSetting(
                         "mitre saw",
                         List.of("E"),
                         "both ends",
+                        "good face up",
                         figure(Angle.ZERO, "square"),
                         Optional.of(Figure.of(
                                 Angle.ofDegrees(22.5),
@@ -496,7 +513,9 @@ public final class PlanFixture {
                                 Given.given("corner", Angle.ofDegrees(45)))),
                         Optional.empty(),
                         List.of(),
-                        "Stop block at the long point."));
+                        List.of(new Reading("stop block, long point, E, 2 pieces", figure(inches(18, 0), "length"))),
+                        List.of(),
+                        ""));
     }
 
     private static List<HardwareLine> hardware() {
