@@ -38,8 +38,8 @@ class ScrewChoiceTest {
         assertThat(choice.refused().stream().map(r -> r.screw().words(INCHES) + ": " + r.because()))
                 .containsExactly(
                         "No. 6 x 1 1/4 in: reaches 19/32 in; 6 D are 53/64 in",
-                        "No. 8 x 2 in: 23/64 in from the edge; 2.5 D are 13/32 in",
-                        "No. 6 x 1 5/8 in: it would do; the longer one holds more");
+                        "No. 6 x 1 5/8 in: it would do; the longer one holds more",
+                        "No. 8 x 2 in: 23/64 in from the edge; 2.5 D are 13/32 in");
     }
 
     @Test

@@ -27,7 +27,7 @@ final class DoorBlocks {
 
     private static Block block(String what, List<DoorWords.Line> lines) {
         String words =
-                lines.stream().map(line -> line.what() + " " + line.words()).collect(Collectors.joining(". "));
+                lines.stream().map(line -> line.what() + " " + line.words()).collect(Collectors.joining("; "));
         Rich text = Rich.of(what + ": ", Style.LABEL_SEMI).plus(words + ".", Style.LABEL);
         return Block.stack(List.of(Block.space(1.2), Paragraph.of(text, Style.LABEL, 1.35, 1.2)));
     }
