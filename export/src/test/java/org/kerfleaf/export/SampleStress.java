@@ -17,6 +17,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
@@ -239,6 +240,7 @@ public final class SampleStress {
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
                 Optional.empty(),
                 Optional.empty(),
+                Doors.NONE,
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -282,6 +284,7 @@ public final class SampleStress {
                 schedule,
                 p.site(),
                 p.rain(),
+                p.doors(),
                 cautions,
                 p.overall(),
                 chains,

@@ -107,6 +107,9 @@ public final class Planner {
                 stocking,
                 siting,
                 rain);
+        List<Hung> hung = Hanging.all(planned);
+        Doors doors =
+                new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
         return new Plan(
                 sketch.title(),
                 style,
@@ -124,11 +127,12 @@ public final class Planner {
                 hardware.all().stream().map(Hardware.Bought::line).toList(),
                 finishing.lines(),
                 cost,
-                Checking.all(planned, cost),
+                Checking.all(planned, hung, cost),
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),
                 rain,
+                doors,
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

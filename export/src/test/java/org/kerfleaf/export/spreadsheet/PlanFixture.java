@@ -42,6 +42,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Change;
+import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.PlacedPart;
@@ -136,6 +137,7 @@ public final class PlanFixture {
                 plan.schedule(),
                 plan.site(),
                 plan.rain(),
+                plan.doors(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -168,6 +170,7 @@ public final class PlanFixture {
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
                 Optional.empty(),
                 Optional.empty(),
+                Doors.NONE,
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -199,6 +202,7 @@ public final class PlanFixture {
                 plan.schedule(),
                 plan.site(),
                 plan.rain(),
+                plan.doors(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -250,6 +254,7 @@ public final class PlanFixture {
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
                 Optional.of(site()),
                 Optional.empty(),
+                Doors.NONE,
                 cautions(),
                 Optional.of(new Overall(
                         figure(inches(20, 20), "width and two thicknesses"),
