@@ -526,8 +526,10 @@ class SeedSwapCabinetTest {
         assertThat(inches(pane.lip().orElseThrow().value())).isEqualTo(17 / 32.0);
         assertThat(inches(pane.beadWide().orElseThrow().value())).isEqualTo(14);
         assertThat(verdict(plan, "Rabbet depth: Pane")).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(verdict(plan, "Pane corner: Pane")).isEqualTo(Check.Verdict.HOLDS);
         assertThat(verdict(Sample.CABINET.planWith(".cornersSquared()", ""), "Pane corner: Pane"))
-                .isEqualTo(Check.Verdict.NOT_KNOWN);
+                .as("its cutter of 1 3/8 in leaves corners of 11/16 in")
+                .isEqualTo(Check.Verdict.SHORT);
     }
 
     @Test
