@@ -48,14 +48,8 @@ final class DoorChecking {
         planned.sketch().all(Glazing.class).forEach(glazing -> checks.addAll(pocket(glazing)));
         for (Fitting fitting : planned.sketch().all(Fitting.class)) {
             Item item = fitting.item();
-            if (item.kind() == Item.Kind.WEATHERSTRIP
-                    && item.thick().isPresent()
-                    && item.squeezedTo().isPresent()) {
-                checks.add(DoorChecks.stripSqueeze(
-                        planned.fittedOn(fitting),
-                        item.thick().get(),
-                        item.squeezedTo().get(),
-                        style));
+            if (item.kind() == Item.Kind.WEATHERSTRIP) {
+                checks.add(DoorChecks.stripSqueeze(planned.fittedOn(fitting), item.thick(), item.squeezedTo(), style));
             }
             if (Hanging.isHinge(fitting)) {
                 hinges(fitting).ifPresent(checks::add);
@@ -136,6 +130,9 @@ final class DoorChecking {
         Ratio damp = said.trait(Trait.InDamp.class).isPresent()
                 ? kind.get().swelling().map(f -> f.value()).orElse(PaneSize.DRY)
                 : PaneSize.DRY;
+        if (said.trait(Trait.Colder.class).isEmpty()) {
+            checks.add(GlazingChecks.paneCold(said.name(), style));
+        }
         said.trait(Trait.Warmer.class).ifPresent(warm -> {
             var expansion = kind.get().expansion().value();
             checks.add(GlazingChecks.paneHot(

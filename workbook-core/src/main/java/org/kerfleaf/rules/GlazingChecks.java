@@ -45,6 +45,14 @@ public final class GlazingChecks {
                 "Cut to %s it would be free.".formatted(fits.in(style)));
     }
 
+    /** Check 42, cold, where nobody said how cold it gets. */
+    public static Check paneCold(String of, MeasureStyle style) {
+        return new Held("Pane when cold", of, GUIDES, style)
+                .notKnown(
+                        "How much colder it gets than on the day it is cut was not said.",
+                        "Say .colder(\"60 F\") or what it is where it stands: a pane in the frost shrinks out of its rabbet.");
+    }
+
     /**
      * Check 42, cold: the pane is still held by 3/8 in (9.5 mm) on each side.
      *
