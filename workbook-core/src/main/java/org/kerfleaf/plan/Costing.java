@@ -24,6 +24,7 @@ import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.site.Concrete;
 import org.kerfleaf.sketch.BoughtKit;
 import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.PartKind;
@@ -69,6 +70,7 @@ final class Costing {
         finishing.all().forEach(bought -> costs.add(finish(bought)));
         finishing.unmeasured().forEach(supply -> costs.add(unmeasured(supply)));
         siting.hole().filter(hole -> hole.gravel().isPositive()).ifPresent(hole -> costs.add(gravel(hole)));
+        siting.hole().flatMap(this::concrete).ifPresent(costs::add);
         for (BoughtKit kit : sketch.all(BoughtKit.class)) {
             known(kit.price()).ifPresent(price -> costs.compare(kit.name(), price, known(kit.freight()), kit.lacks()));
         }
@@ -190,6 +192,26 @@ final class Costing {
                         given("bag", hole.bag().get())),
                 Optional.of(share(need.value().dividedBy(hole.bag().get()) / bags, "needed / bought")),
                 known(hole.price()));
+    }
+
+    private Optional<CostLine> concrete(Hole hole) {
+        return hole.concrete()
+                .flatMap(bag -> siting.filling(hole)
+                        .flatMap(filling -> filling.bags()
+                                .map(bags -> new CostLine(
+                                        Department.GROUND,
+                                        "dry concrete mix",
+                                        "bag of " + bag.holds().in(style) + "; "
+                                                + filling.volume().value().bulk(style) + " needed",
+                                        bags,
+                                        Optional.of(share(
+                                                filling.volume()
+                                                                .value()
+                                                                .dividedBy(Concrete.makes(bag.holds())
+                                                                        .value())
+                                                        / bags.value(),
+                                                "needed / bought")),
+                                        known(bag.price())))));
     }
 
     /** A price in another currency than the workbook's is no price here. */

@@ -81,7 +81,7 @@ public final class Planner {
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
         Finishing finishing =
                 new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
-        Siting siting = new Siting(sketch, assembly);
+        Siting siting = new Siting(sketch, assembly, bodies);
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);

@@ -8,20 +8,22 @@ import java.util.OptionalInt;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.CostChecks;
 import org.kerfleaf.rules.SiteChecks;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.site.Embedment;
 import org.kerfleaf.site.PostHole;
+import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.site.WindLoad;
 import org.kerfleaf.sketch.Ahead;
 import org.kerfleaf.sketch.Hole;
-import org.kerfleaf.sketch.SiteSaid;
+import org.kerfleaf.sketch.OfSite;
 
 /** Whether it can be reached, stands clear of a path, and stands at all; and whether a kit is compared like for like. */
 final class SiteChecking {
-    private static final Length LEAST_BY_THUMB = Length.ofInches(24L);
-
     private final Planned planned;
     private final MeasureStyle style;
 
@@ -47,8 +49,9 @@ final class SiteChecking {
             Box box = Assembly.hull(post);
             String name = post.get(0).part();
             Length inGround = PostHole.inGround(hole.deep(), hole.gravel()).value();
-            Length byThumb = box.extent(Axis.Z).dividedBy(3).max(LEAST_BY_THUMB);
-            checks.add(SiteChecks.postDepthByThumb(name, inGround, byThumb, style));
+            checks.add(depth(name, inGround, box));
+            checks.add(SiteChecks.leftLong(
+                    name, hole.leftLong(), box.extent(Axis.Z).minus(inGround), style));
             hole.frost().ifPresent(frost -> checks.add(SiteChecks.frostDepth(name, hole.deep(), frost, style)));
             Length side = box.extent(Axis.X).max(box.extent(Axis.Y));
             checks.add(SiteChecks.holeRoom(
@@ -62,6 +65,29 @@ final class SiteChecking {
         return checks;
     }
 
+    /** Against the wind if that was said, else by thumb. */
+    private Check depth(String post, Length inGround, Box box) {
+        SitePlan site = planned.siting().plan().orElseThrow();
+        if (site.wind().isEmpty()) {
+            return SiteChecks.postDepthByThumb(
+                    post, inGround, Embedment.byThumb(box.extent(Axis.Z)).value(), style);
+        }
+        return site.wind()
+                .get()
+                .needs()
+                .map(needs -> SiteChecks.postDepth(
+                        post,
+                        inGround,
+                        needs.plain().map(Figure::value),
+                        needs.doubled().map(Figure::value),
+                        site.windOnAll()
+                                .flatMap(WindLoad::needs)
+                                .flatMap(WindLoad.Needs::doubled)
+                                .map(Figure::value),
+                        style))
+                .orElseGet(() -> SiteChecks.postDepthNotKnown(post, style));
+    }
+
     /** How many working days before the first step the buried lines are asked for. */
     private OptionalInt asked() {
         return planned.sketch().all(Ahead.class).stream()
@@ -71,9 +97,8 @@ final class SiteChecking {
     }
 
     private Optional<Check> besidePath(Hole hole) {
-        Optional<Length> toPath = planned.sketch().all(SiteSaid.class).stream()
-                .flatMap(s -> s.besidePath().stream())
-                .findFirst();
+        Optional<Length> toPath =
+                Siting.said(planned.sketch(), OfSite.BesidePath.class).map(OfSite.BesidePath::distance);
         List<Piece> post = hole.post().map(planned.assembly()::of).orElse(List.of());
         List<Piece> above = planned.assembly().all().stream()
                 .filter(p -> p.box().low(Axis.Z).isPositive())

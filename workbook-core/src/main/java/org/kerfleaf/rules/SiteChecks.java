@@ -6,6 +6,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.reason.Reason;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.site.SitePlan;
 
@@ -75,9 +76,15 @@ public final class SiteChecks {
      *
      * @param plain the depth needed without the doubling; empty beyond the rule's 12 ft
      * @param doubled the depth needed with it; empty beyond the rule's 12 ft
+     * @param doubledWithPost the same with the wind on post and arms as well
      */
     public static Check postDepth(
-            String of, Length inGround, Optional<Length> plain, Optional<Length> doubled, MeasureStyle style) {
+            String of,
+            Length inGround,
+            Optional<Length> plain,
+            Optional<Length> doubled,
+            Optional<Length> doubledWithPost,
+            MeasureStyle style) {
         Held held = new Held("Post depth", of, "IBC 1807.3.2.1 and 1806.3.4, ASCE 7-16 (seen in copies)", style);
         if (doubled.isEmpty()) {
             return held.falls(
@@ -91,12 +98,52 @@ public final class SiteChecks {
                 ? "It holds without doubling the soil's bearing."
                 : with ? "It holds only if the soil's bearing may be doubled." : "It holds neither way.";
         return held.atLeast(
-                "The post stands %s in the ground. Against the wind it needs %s, or %s with the soil's bearing doubled. %s %s"
-                        .formatted(inGround.in(style), alone, Say.fine(doubled.get(), style), how, SitePlan.DEFERS),
+                "The post stands %s in the ground. Against the wind on the box it needs %s, or %s with the soil's bearing doubled%s. %s %s"
+                        .formatted(
+                                inGround.in(style),
+                                alone,
+                                Say.fine(doubled.get(), style),
+                                doubledWithPost
+                                        .map(depth -> " (%s%s with the wind on post and arms as well)"
+                                                .formatted(
+                                                        Say.fine(depth, style),
+                                                        depth.isLongerThan(inGround) ? ", more than it has," : ""))
+                                        .orElse(""),
+                                how,
+                                SitePlan.DEFERS),
                 inGround,
                 doubled.get(),
                 "%s in the ground, or a concrete pier, would hold."
                         .formatted(Say.fine(plain.orElse(doubled.get()), style)));
+    }
+
+    /** Check 52, where the wind is said and the ground is not. */
+    public static Check postDepthNotKnown(String of, MeasureStyle style) {
+        return new Held("Post depth", of, "IBC 1807.3.2.1, ASCE 7-16 (seen in copies)", style)
+                .notKnown(
+                        "How deep the post must stand against the wind is not known, for the ground is not.",
+                        "Say what is dug in: site().ground(SAND), or what is tamped back.");
+    }
+
+    /**
+     * Check 52, the post's top: it is left 2 to 3 in (50 to 75 mm) long, and cut at the height line once it stands.
+     *
+     * @param left how much longer it is cut, if said
+     * @param line where it is cut, above the ground
+     */
+    public static Check leftLong(String of, Optional<Length> left, Length line, MeasureStyle style) {
+        Held held = new Held("Post cut last", of, Reason.COMMON_PRACTICE, style);
+        if (left.isEmpty()) {
+            return held.notKnown(
+                    "Nothing is said of leaving the post long. A hole is never as deep as planned.",
+                    "Leave it 2 to 3 in long (50 to 75 mm): leftLong(\"3 in\"). Strike the height line once it stands.");
+        }
+        return held.atLeast(
+                "It is cut %s long, and at the height line %s above the ground once it stands."
+                        .formatted(left.get().in(style), line.in(style)),
+                left.get(),
+                Say.rule(style, Length.ofInches(2L), Length.ofMillimetres(50L)),
+                "Two or three inches more (50 to 75 mm) cost little.");
     }
 
     /** Check 52, where no wind is said: a third of the post, 24 in (610 mm) at least, by rule of thumb. */

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.sketch.*;
 
@@ -32,6 +33,8 @@ public final class Words {
                 "import static org.kerfleaf.sketch.Side.*;",
                 "import static org.kerfleaf.sketch.Way.*;",
                 "import static org.kerfleaf.sketch.Soil.*;",
+                "import static org.kerfleaf.sketch.Exposure.*;",
+                "import static org.kerfleaf.sketch.Reach.*;",
                 "import static org.kerfleaf.words.Words.*;");
     }
 
@@ -483,12 +486,19 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** A bag of dry concrete mix, by what it holds. @example dig(across("10 in"), deep("36 in")).setInConcrete(bag("60 lb").costs("5.80")) */
+    public static Bag bag(String holds) {
+        return new Bag(Mass.parse(holds), Optional.empty());
     }
 
     /** The place it stands in; say what of it. @example site().besidePath("24 in") */
     public static SiteSaid site() {
-        return new SiteSaid(here(), Optional.empty());
+        return new SiteSaid(here(), List.of());
     }
 
     /** Moves everything that hangs together with this placing onto another. @example var boxIn = mount(floorIn).onTopOf(postIn) */

@@ -56,7 +56,8 @@ class SiteChecksTest {
         assertThat(post(51, 50.1, 38.2).result()).contains("without doubling");
         assertThat(post(38, 50.1, 38.2).verdict()).isEqualTo(Verdict.SHORT);
         assertThat(post(38, 50.1, 38.2).result()).contains("neither way").contains(SitePlan.DEFERS);
-        assertThat(SiteChecks.postDepth("", Length.ofInches(40), Optional.empty(), Optional.empty(), INCHES)
+        assertThat(SiteChecks.postDepth(
+                                "", Length.ofInches(40), Optional.empty(), Optional.empty(), Optional.empty(), INCHES)
                         .verdict())
                 .isEqualTo(Verdict.SHORT);
     }
@@ -169,6 +170,7 @@ class SiteChecksTest {
                 Length.ofInches(inGround),
                 Optional.of(Length.ofInches(plain)),
                 Optional.of(Length.ofInches(doubled)),
+                Optional.empty(),
                 INCHES);
     }
 

@@ -10,7 +10,9 @@ import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.site.WindLoad;
 
 /** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, cautions. */
 final class WorkSections {
@@ -157,6 +159,32 @@ final class WorkSections {
                 .figure("inGround", plan.inGround(), Member::millimetres)
                 .figure("boxBottom", plan.boxBottom(), Member::millimetres)
                 .figure("latch", plan.latch(), Member::millimetres)
-                .words("note", SitePlan.DEFERS));
+                .figure("spoil", plan.spoil(), Member::millilitres)
+                .figure("heightLine", plan.heightLine(), Member::millimetres)
+                .figure("cutPostTo", plan.cutPostTo(), Member::millimetres)
+                .words("note", SitePlan.DEFERS)
+                .optional("filling", plan.filling(), WorkSections::filling)
+                .optional("wind", plan.wind(), WorkSections::wind)
+                .optional("windOnAll", plan.windOnAll(), WorkSections::wind));
+    }
+
+    private static void filling(Member form, Filling filling) {
+        form.words("with", filling.with())
+                .figure("volume", filling.volume(), Member::millilitres)
+                .figure("bags", filling.bags(), Member::count)
+                .figure("lifts", filling.lifts(), Member::count)
+                .figure("toPutSomewhere", filling.toPutSomewhere(), Member::millilitres);
+    }
+
+    private static void wind(Member form, WindLoad load) {
+        form.words("from", load.from())
+                .figure("pressure", load.pressure(), pressure -> Member.decimal(pressure.pascals()))
+                .figure("seen", load.seen(), Member::squareMillimetres)
+                .figure("centre", load.centre(), Member::millimetres)
+                .figure("push", load.push(), push -> Member.decimal(push.newtons()))
+                .figure("moment", load.moment(), moment -> Member.decimal(moment.newtonMetres()))
+                .figure("across", load.needs().map(WindLoad.Needs::across), Member::millimetres)
+                .figure("depth", load.needs().flatMap(WindLoad.Needs::plain), Member::millimetres)
+                .figure("depthBearingDoubled", load.needs().flatMap(WindLoad.Needs::doubled), Member::millimetres);
     }
 }

@@ -18,7 +18,6 @@ import org.kerfleaf.plan.PlannedStep.Take;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
-import org.kerfleaf.site.SitePlan;
 
 /** Hardware, finish, site, cost, checks, steps and cautions. */
 final class WorkSections {
@@ -40,7 +39,7 @@ final class WorkSections {
         return List.of(
                 new Section("Hardware", "", !plan.hardware().isEmpty(), told::hardware),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
-                new Section("Site", "", plan.site().isPresent(), told::site),
+                new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
@@ -111,30 +110,6 @@ final class WorkSections {
             case CAULK -> "caulk";
             case GLUE -> "glue";
         };
-    }
-
-    private void site(Page page) {
-        SitePlan site = plan.site().orElseThrow();
-        Grid grid = new Grid().words("").words("");
-        grid.row(Cell.of("hole"), Cell.of(site.hole().value().in(style)));
-        grid.row(Cell.of("gravel at its foot"), Cell.of(site.gravel().value().in(style)));
-        grid.row(Cell.of("post in the ground"), Cell.of(site.inGround().value().in(style)));
-        site.boxBottom()
-                .ifPresent(bottom -> grid.row(
-                        Cell.of("underside above ground"),
-                        Cell.of(bottom.value().in(style))));
-        site.latch()
-                .ifPresent(latch -> grid.row(
-                        Cell.of("latch above ground"), Cell.of(latch.value().in(style))));
-        page.gridWithoutHead(grid);
-        page.blank();
-        page.paragraph(SitePlan.DEFERS);
-        page.beforeReasons();
-        page.why("hole", site.hole());
-        page.why("gravel", site.gravel());
-        page.why("post in the ground", site.inGround());
-        page.why("underside", site.boxBottom());
-        page.why("latch", site.latch());
     }
 
     private void cost(Page page) {

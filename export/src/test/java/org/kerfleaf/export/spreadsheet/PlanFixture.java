@@ -675,6 +675,12 @@ public final class PlanFixture {
                 figure(Volume.ofCubicMillimetres(1.0e7), "π r² by 6 in"),
                 figure(Length.ofInches(28), "a third of the post"),
                 Optional.of(figure(Length.ofInches(30), "said")),
+                Optional.empty(),
+                figure(Volume.ofCubicMillimetres(1.01e8), "hole · 1.25"),
+                Optional.empty(),
+                Optional.of(figure(Length.ofInches(56), "post - in the ground")),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -75,6 +75,9 @@ public final class TypeWords {
             case "Faces" -> "faces, like insideFaces()";
             case "Volume" -> "a volume, like perGallon()";
             case "Soil" -> "a soil, like SAND";
+            case "Exposure" -> "how open the ground is, like OPEN_GROUND";
+            case "Reach" -> "who reaches for it, like ADULT";
+            case "Bag" -> "a bag of concrete, like bag(\"60 lb\")";
             case "Placing" -> "a part in its place, like place(floor)";
             case "OpeningOf" -> "a part's opening, like front.opening(\"doorway\")";
             case "EdgeOf" -> "a part's edge, like roof.eave()";
