@@ -30,6 +30,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -147,6 +148,7 @@ public final class SamplePlan {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty())),
+                new Loads(List.of(), List.of()),
                 SampleSteps.cautions(),
                 Optional.of(new Plan.Overall(
                         figure(front.plus(slope.lengthOver(Length.ofInches(4))), "over the roof"),

@@ -18,6 +18,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -232,6 +233,7 @@ public final class SampleStress {
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
                 Optional.empty(),
+                new Loads(List.of(), List.of()),
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -274,6 +276,7 @@ public final class SampleStress {
                 steps,
                 schedule,
                 p.site(),
+                p.loads(),
                 cautions,
                 p.overall(),
                 chains,

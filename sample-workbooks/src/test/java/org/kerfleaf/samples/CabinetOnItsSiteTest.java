@@ -13,7 +13,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.plan.Loads;
+import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.shape.Face;
@@ -221,6 +224,68 @@ class CabinetOnItsSiteTest {
         assertThat(check(Sample.CABINET.planWith(".leftLong(\"3 in\")", ""), "Post cut last")
                         .verdict())
                 .isEqualTo(Verdict.NOT_KNOWN);
+    }
+
+    // ---- lifting it -----------------------------------------------------------------------------------------------
+
+    /** NIOSH 94-110: 51 · 10/H · (1 − 0.0075 |V − 30|) · (0.82 + 1.8/D) · 0.9, H = 8 + half of the depth; two share 2/3. */
+    @Test
+    void lift_byTwo_isAsWorkedByHand() {
+        Loads.Lifted box = PLAN.loads().lifted().get(0);
+        double deep = 11 + 2 * 0.71875 + 4 + 2 * 0.75;
+        double hands = 8 + deep / 2;
+        double limit = 51 * 10 / hands * 1 * (0.82 + 1.8 / 10) * 0.9 * 2 * 2 / 3;
+        assertThat(box.limit().orElseThrow().value().inPounds()).isCloseTo(limit, within(1e-6));
+        assertThat(box.people()).isEqualTo(2);
+        assertThat(check(PLAN, "Lift: ").verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(check(Sample.CABINET.planWith("\"23/32 in\"", "\"1/2 in\""), "Lift: ")
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(check(Sample.CABINET.planWith(".liftedFrom(\"30 in\")", ""), "Lift: ")
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(check(Sample.CABINET.planWith(".species(\"ponderosa pine\")", ""), "Lift: ")
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
+    }
+
+    /** Left and right are alike, so it balances in the middle; front and back are not, for the door hangs in front. */
+    @Test
+    void balance_isInTheMiddleAndTowardsTheDoor() {
+        Loads.Lifted box = PLAN.loads().lifted().get(0);
+        assertThat(box.share().orElseThrow().value().inPounds())
+                .isCloseTo(box.weight().orElseThrow().value().inPounds() / 2, within(0.001));
+        double mass = 0;
+        double moment = 0;
+        for (PlacedPart placed : PLAN.placed()) {
+            if (!ON_THE_POST.contains(placed.solid().part())) {
+                double grams = PLAN.part(placed.solid().part())
+                        .flatMap(PlannedPart::weight)
+                        .orElseThrow()
+                        .value()
+                        .grams();
+                mass += grams;
+                moment += grams * placed.solid().centroid().y();
+            }
+        }
+        assertThat(box.weight().orElseThrow().value().grams()).isCloseTo(mass, within(1e-6));
+        double out = box.outOfPost().orElseThrow().value().inMillimetres();
+        double postAt = new Built(PLAN).piece("Post").centroid().y();
+        assertThat(out).isCloseTo(Math.abs(moment / mass - postAt), within(0.001));
+        assertThat(box.tipping().orElseThrow().value().newtonMetres())
+                .isCloseTo(mass / 1000 * 9.80665 * out / 1000, within(1e-6));
+    }
+
+    @Test
+    void letGo_wantsTwoFixingsOnEachSide() {
+        assertThat(check(PLAN, "Let go").verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(check(
+                                Sample.CABINET.planWith(
+                                        "screwed(woodScrew(10, \"2 in\").stainless().costs(\"0.40\")).times(4)",
+                                        "screwed(woodScrew(10, \"2 in\").stainless().costs(\"0.40\")).times(2)"),
+                                "Let go")
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
     }
 
     static Check check(Plan plan, String name) {

@@ -19,6 +19,7 @@ final class Checking {
         checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new DoorChecking(planned).all());
         checks.addAll(new SwingChecking(planned, hung).all());
+        checks.addAll(new LoadChecking(planned).all());
         checks.addAll(new SiteChecking(planned).all(cost));
         return checks;
     }

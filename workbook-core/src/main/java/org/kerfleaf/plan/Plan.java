@@ -50,6 +50,7 @@ import org.kerfleaf.sketch.Problem;
  * @param steps the build steps
  * @param schedule hours of work and waiting
  * @param site post, hole and reach, if the build stands in the ground
+ * @param loads what parts carry and people lift
  * @param cautions what can hurt somebody in this build
  * @param overall outside width, depth and height of the build where it is placed
  * @param chains how the sizes of each build add up, direction by direction
@@ -77,6 +78,7 @@ public record Plan(
         List<PlannedStep> steps,
         Schedule schedule,
         Optional<SitePlan> site,
+        Loads loads,
         List<Caution> cautions,
         Optional<Overall> overall,
         List<Chain> chains,
@@ -117,6 +119,7 @@ public record Plan(
                 steps,
                 schedule,
                 site,
+                loads,
                 cautions,
                 overall,
                 chains,

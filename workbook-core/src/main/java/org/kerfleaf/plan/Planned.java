@@ -21,7 +21,9 @@ record Planned(
         List<DrivenContact> driven,
         List<SawSetting> settings,
         Stocking stocking,
-        Siting siting) {
+        Siting siting,
+        Carrying carrying,
+        Lifting lifting) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

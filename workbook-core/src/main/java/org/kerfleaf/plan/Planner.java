@@ -82,6 +82,7 @@ public final class Planner {
         Finishing finishing =
                 new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), joints, problems);
         Siting siting = new Siting(sketch, assembly, bodies);
+        Carrying carrying = new Carrying(sketch, assembly);
         Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, sized).settings(parts);
@@ -89,8 +90,10 @@ public final class Planner {
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
         Planned planned = new Planned(
-                sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting);
+                sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting,
+                carrying, lifting);
         return new Plan(
                 sketch.title(),
                 style,
@@ -112,6 +115,9 @@ public final class Planner {
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),
+                new Loads(
+                        List.copyOf(carrying.all().values()),
+                        List.copyOf(lifting.all().values())),
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

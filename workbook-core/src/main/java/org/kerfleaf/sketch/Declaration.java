@@ -23,6 +23,7 @@ public sealed interface Declaration
                 Hole,
                 SiteSaid,
                 Mount,
+                Carries,
                 WorkTime,
                 Ahead,
                 People,

@@ -50,6 +50,7 @@ final class WorkSections {
                         plan.schedule().ahead(),
                         (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
         site(plan.site(), top.inside("site"));
+        LoadSections.write(plan.loads(), top.inside("loads"));
         top.list(
                 "cautions",
                 plan.cautions(),

@@ -40,6 +40,12 @@ final class WorkSections {
                 new Section("Hardware", "", !plan.hardware().isEmpty(), told::hardware),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
+                new Section(
+                        "Loads",
+                        "",
+                        !plan.loads().carried().isEmpty()
+                                || !plan.loads().lifted().isEmpty(),
+                        page -> LoadSection.write(plan, page)),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),

@@ -44,6 +44,7 @@ import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
@@ -134,6 +135,7 @@ public final class PlanFixture {
                 plan.steps(),
                 plan.schedule(),
                 plan.site(),
+                plan.loads(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -165,6 +167,7 @@ public final class PlanFixture {
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
                 Optional.empty(),
+                new Loads(List.of(), List.of()),
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -195,6 +198,7 @@ public final class PlanFixture {
                 plan.steps(),
                 plan.schedule(),
                 plan.site(),
+                plan.loads(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -245,6 +249,7 @@ public final class PlanFixture {
                         List.of(4),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
                 Optional.of(site()),
+                new Loads(List.of(), List.of()),
                 cautions(),
                 Optional.of(new Overall(
                         figure(inches(20, 20), "width and two thicknesses"),

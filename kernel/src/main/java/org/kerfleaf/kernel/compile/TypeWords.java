@@ -77,6 +77,8 @@ public final class TypeWords {
             case "Soil" -> "a soil, like SAND";
             case "Exposure" -> "how open the ground is, like OPEN_GROUND";
             case "Reach" -> "who reaches for it, like ADULT";
+            case "SagLimit" -> "a limit for sag, like VISIBLE";
+            case "Share" -> "a share of a load, like half(onTop)";
             case "Bag" -> "a bag of concrete, like bag(\"60 lb\")";
             case "Placing" -> "a part in its place, like place(floor)";
             case "OpeningOf" -> "a part's opening, like front.opening(\"doorway\")";
