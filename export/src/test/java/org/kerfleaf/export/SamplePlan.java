@@ -502,7 +502,8 @@ public final class SamplePlan {
                         Optional.of(Money.of(USD, 74)),
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
                         Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
-                        List.of("post", "paint"))));
+                        List.of("post", "paint"),
+                        Optional.empty())));
     }
 
     private CostLine line(Department department, String what, String detail, int packs, double share, String price) {

@@ -154,7 +154,13 @@ public final class SampleStress {
         }
         List<Cost.KitComparison> kits = p.cost().compare().stream()
                 .map(kit -> new Cost.KitComparison(
-                        kit.name(), kit.price(), kit.freight(), kit.total(), Optional.empty(), kit.lacks()))
+                        kit.name(),
+                        kit.price(),
+                        kit.freight(),
+                        kit.total(),
+                        Optional.empty(),
+                        kit.lacks(),
+                        Optional.empty()))
                 .toList();
         Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits);
         List<PlannedStep> steps = new ArrayList<>();

@@ -13,6 +13,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.cost.Cost;
+import org.kerfleaf.cost.Department;
+import org.kerfleaf.cost.LikeForLike;
+import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
@@ -224,6 +228,86 @@ class CabinetOnItsSiteTest {
         assertThat(check(Sample.CABINET.planWith(".leftLong(\"3 in\")", ""), "Post cut last")
                         .verdict())
                 .isEqualTo(Verdict.NOT_KNOWN);
+    }
+
+    // ---- people and path -----------------------------------------------------------------------------------------
+
+    /** ADA 308.1: the knob at 45 1/2 in is within an adult's band and beyond that of a child of 5 to 8, 18 to 40 in. */
+    @Test
+    void reach_knob_isForAdults_notForSmallChildren() {
+        assertThat(check(PLAN, "Latch use: Knob").verdict()).isEqualTo(Verdict.HOLDS);
+        Plan children = Sample.CABINET.planWith("reachedBy(ADULT)", "reachedBy(ADULT, CHILD_5_TO_8).inReach(shelves)");
+        Check child = check(children, "Latch use: Knob, a child of 5 to 8");
+        assertThat(child.verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(child.margin()).isEqualTo("over by 5 1/2 in");
+        // The shelves' tops: 33 1/2 + 23/32 + 8 + 23/32 = 42 15/16 and 7 in more.
+        assertThat(check(children, "Reach: Shelf").result()).startsWith("Shelf is 42 15/16 in above the ground");
+        assertThat(check(children, "Reach: Shelf, a child").verdict()).isEqualTo(Verdict.SHORT);
+    }
+
+    /** ADA 305: 30 by 48 in, no steeper than 1 in 48. */
+    @Test
+    void groundSpace_wantsRoomAndAFlatPlace() {
+        assertThat(check(PLAN, "Ground space").verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(check(Sample.CABINET.planWith("1 in 60", "1 in 40"), "Ground space")
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(check(Sample.CABINET.planWith("\"36 in\", \"48 in\"", "\"28 in\", \"48 in\""), "Ground space")
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(check(Sample.CABINET.planWith(".slopes(\"1 in 60\")", ""), "Ground space")
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
+    }
+
+    // ---- kit and tool --------------------------------------------------------------------------------------------
+
+    /** The post's board 14.60; the paint's packs as bought are added too: then kit and build hold the same things. */
+    @Test
+    void kit_likeForLike_addsWhatItLeavesOut_andPaysForATool() {
+        Cost cost = PLAN.cost();
+        LikeForLike both = cost.compare().get(0).likeForLike().orElseThrow();
+        double lacked = cost.lines().stream()
+                .filter(line -> line.what().startsWith("4x4")
+                        || line.department() == Department.FINISH
+                                && PLAN.finish().stream()
+                                        .anyMatch(f -> f.task() == FinishLine.Task.PAINT
+                                                && f.what().equals(line.what())))
+                .mapToDouble(line -> line.bought().orElseThrow().getAmount().doubleValue())
+                .sum();
+        assertThat(both.lacked().value().getAmount().doubleValue()).isCloseTo(lacked, within(1e-9));
+        double saved =
+                273 + lacked - cost.bought().orElseThrow().value().getAmount().doubleValue();
+        assertThat(both.asBought().value().getAmount().doubleValue()).isCloseTo(saved, within(1e-9));
+        assertThat(both.asUsed().orElseThrow().value().getAmount().doubleValue())
+                .isCloseTo(
+                        273
+                                + lacked
+                                - cost.used().orElseThrow().value().getAmount().doubleValue(),
+                        within(1e-9));
+        assertThat(both.tools().get(0).builds().orElseThrow().value()).isEqualTo((int) Math.ceil(389 / saved));
+        assertThat(check(PLAN, "Like for like").verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(check(Sample.CABINET.planWith("\"post\", \"paint\"", "\"post\", \"a bell\""), "Like for like")
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(check(
+                                Sample.CABINET.planWith(
+                                        ".treated().lengths(\"8 ft\").costs(\"14.60\")",
+                                        ".treated().lengths(\"8 ft\")"),
+                                "Like for like")
+                        .verdict())
+                .isNotEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void prices_olderThan60Days_areAskedAgain() {
+        assertThat(check(PLAN, "Price age").verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(check(Sample.CABINET.planWith("2026-04-12", "2026-02-11"), "Price age")
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(check(Sample.CABINET.planWith("2026-04-12", "2026-02-10"), "Price age")
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
     }
 
     // ---- lifting it -----------------------------------------------------------------------------------------------

@@ -1,5 +1,6 @@
 package org.kerfleaf.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.kerfleaf.cost.Cost;
@@ -9,7 +10,7 @@ import org.kerfleaf.rules.Check;
 final class Checking {
     private Checking() {}
 
-    static List<Check> all(Planned planned, Cost cost) {
+    static List<Check> all(Planned planned, Cost cost, LocalDate day) {
         List<Hung> hung = Hanging.all(planned);
         List<Check> checks = new ArrayList<>();
         checks.addAll(new PlaceChecking(planned).all());
@@ -20,7 +21,7 @@ final class Checking {
         checks.addAll(new DoorChecking(planned).all());
         checks.addAll(new SwingChecking(planned, hung).all());
         checks.addAll(new LoadChecking(planned).all());
-        checks.addAll(new SiteChecking(planned).all(cost));
+        checks.addAll(new SiteChecking(planned).all(cost, day));
         return checks;
     }
 }

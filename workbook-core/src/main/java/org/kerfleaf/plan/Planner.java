@@ -111,7 +111,7 @@ public final class Planner {
                 hardware.all().stream().map(Hardware.Bought::line).toList(),
                 finishing.lines(),
                 cost,
-                Checking.all(planned, cost),
+                Checking.all(planned, cost, day),
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),

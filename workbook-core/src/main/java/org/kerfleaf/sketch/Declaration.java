@@ -28,7 +28,8 @@ public sealed interface Declaration
                 Ahead,
                 People,
                 CutAll,
-                BoughtKit {
+                BoughtKit,
+                Tool {
     /** Where it was said. */
     Origin origin();
 }

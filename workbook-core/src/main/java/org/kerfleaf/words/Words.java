@@ -576,6 +576,11 @@ public final class Words {
         return new BoughtKit(here(), name, Optional.empty(), Optional.empty(), List.of());
     }
 
+    /** A tool that the difference to a bought kit might pay for; say its price. @example tool("Track saw").costs("389.00") */
+    public static Tool tool(String name) {
+        return new Tool(here(), name, Optional.empty());
+    }
+
     private static Origin here() {
         return SketchRun.current().next();
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
@@ -121,8 +122,22 @@ final class WorkSections {
                                 .money("freight", of.freight())
                                 .figure("total", of.total(), Member::amount)
                                 .figure("difference", of.difference(), Member::amount)
-                                .texts("lacks", of.lacks()))
+                                .texts("lacks", of.lacks())
+                                .optional("likeForLike", of.likeForLike(), WorkSections::likeForLike))
                 .texts("notKnown", cost.notKnown());
+    }
+
+    private static void likeForLike(Member form, LikeForLike both) {
+        form.figure("lacked", both.lacked(), Member::amount)
+                .figure("total", both.total(), Member::amount)
+                .figure("asBought", both.asBought(), Member::amount)
+                .figure("asUsed", both.asUsed(), Member::amount)
+                .list(
+                        "tools",
+                        both.tools(),
+                        (tool, of) -> tool.words("name", of.name())
+                                .money("price", Optional.of(of.price()))
+                                .figure("builds", of.builds(), Member::count));
     }
 
     private static void costLine(Member form, CostLine line) {

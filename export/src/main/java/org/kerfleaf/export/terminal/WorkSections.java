@@ -9,6 +9,7 @@ import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.Cost.KitComparison;
 import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
 import org.kerfleaf.measure.MeasureStyle;
@@ -166,8 +167,33 @@ final class WorkSections {
         if (!kit.lacks().isEmpty()) {
             page.paragraph("The kit leaves out: " + String.join(", ", kit.lacks()) + ".");
         }
+        kit.likeForLike().ifPresent(both -> likeForLike(page, both));
         page.why("kit in all", kit.total());
         page.why("difference", kit.difference());
+    }
+
+    private static void likeForLike(Page page, LikeForLike both) {
+        page.paragraph("Like for like, with what it leaves out (%s): %s. %s%s"
+                .formatted(
+                        amount(Optional.of(both.lacked().value())),
+                        amount(Optional.of(both.total().value())),
+                        difference(both.asBought().value()),
+                        both.asUsed()
+                                .map(used -> " Of what is used alone, %s.".formatted(amount(Optional.of(used.value()))))
+                                .orElse("")));
+        for (LikeForLike.ToolPaid tool : both.tools()) {
+            page.paragraph("%s, %s: %s"
+                    .formatted(
+                            tool.name(),
+                            amount(Optional.of(tool.price())),
+                            tool.builds()
+                                    .map(builds -> "paid for after " + Words.counted(builds.value(), "build") + ".")
+                                    .orElse("never paid for, since building costs more.")));
+        }
+        page.why("what the kit leaves out", both.lacked());
+        page.why("like for like, as bought", both.asBought());
+        page.why("like for like, as used", both.asUsed());
+        both.tools().forEach(tool -> page.why(tool.name(), tool.builds()));
     }
 
     private static String difference(Money difference) {

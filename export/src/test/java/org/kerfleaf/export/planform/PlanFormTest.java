@@ -59,6 +59,7 @@ class PlanFormTest {
                         "steps",
                         "schedule",
                         "site",
+                        "loads",
                         "cautions",
                         "day",
                         "currency",

@@ -112,7 +112,13 @@ public final class PlanFixture {
                 lines.stream().map(CostLine::what).toList(),
                 plan.cost().compare().stream()
                         .map(kit -> new KitComparison(
-                                kit.name(), kit.price(), kit.freight(), kit.total(), Optional.empty(), kit.lacks()))
+                                kit.name(),
+                                kit.price(),
+                                kit.freight(),
+                                kit.total(),
+                                Optional.empty(),
+                                kit.lacks(),
+                                Optional.empty()))
                         .toList());
         return new Plan(
                 plan.title(),
@@ -572,14 +578,16 @@ public final class PlanFixture {
                                 figure(kit.plus(freight), "price and freight"),
                                 Optional.of(figure(
                                         kit.plus(freight).minus(bought), "the kit's total less the build as bought")),
-                                List.of("paint", "glue")),
+                                List.of("paint", "glue"),
+                                Optional.empty()),
                         new KitComparison(
                                 "Bare kit",
                                 kit,
                                 Optional.empty(),
                                 figure(kit, "price"),
                                 Optional.of(figure(kit.minus(bought), "the kit's total less the build as bought")),
-                                List.of())));
+                                List.of(),
+                                Optional.empty())));
     }
 
     private static Stream<BigMoney> used(CostLine line) {

@@ -93,6 +93,7 @@ public final class TypeWords {
             case "SiteSaid" -> "the place it stands in";
             case "CutAll", "WorkTime", "People", "Ahead" -> "a thing said of the work";
             case "BoughtKit" -> "a bought kit";
+            case "Tool" -> "a tool to be paid for";
             default -> withArticle(bare);
         };
     }
