@@ -37,6 +37,7 @@ import org.kerfleaf.plan.PlannedPart.PlannedEdge;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
+import org.kerfleaf.saw.Reading;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
@@ -122,7 +123,7 @@ public final class SamplePlan {
                 List.of(),
                 parts(),
                 List.of(),
-                new Fastening(List.of(), markings()),
+                new Fastening(List.of(), List.of(), List.of(), markings()),
                 List.of(sheet()),
                 boards(),
                 bounds(),
@@ -149,6 +150,7 @@ public final class SamplePlan {
                         Optional.empty(),
                         Optional.empty())),
                 new Loads(List.of(), List.of()),
+                Optional.empty(),
                 SampleSteps.cautions(),
                 Optional.of(new Plan.Overall(
                         figure(front.plus(slope.lengthOver(Length.ofInches(4))), "over the roof"),
@@ -375,54 +377,77 @@ public final class SamplePlan {
                         "circular saw",
                         List.of("A", "B", "C", "D", "E", "F", "G"),
                         "all straight cuts",
+                        "good face down",
                         square,
                         Optional.empty(),
                         Optional.of(shallow),
                         List.of(left, right),
-                        "The good face down."),
+                        List.of(),
+                        List.of(new SawSetting.Guide(
+                                Length.ofInches(11),
+                                List.of(new SawSetting.NumberedCut(1, 7), new SawSetting.NumberedCut(1, 8)),
+                                List.of(new SawSetting.Straightedge(
+                                        left.where(), Figure.said(Length.ofInches(9.5), "saw"))))),
+                        ""),
                 new SawSetting(
                         "circular saw",
                         List.of("B"),
                         "top edge, long point inside",
+                        "good face down",
                         tilted,
                         Optional.empty(),
                         Optional.of(depth),
                         List.of(left),
+                        List.of(),
+                        List.of(),
                         "Try it on a scrap first."),
                 new SawSetting(
                         "circular saw",
                         List.of("F"),
                         "ridge edge, long point on top",
+                        "good face down",
                         tilted,
                         Optional.empty(),
                         Optional.of(depth),
                         List.of(left),
+                        List.of(),
+                        List.of(),
                         "Both halves from one setting."),
                 new SawSetting(
                         "mitre saw",
                         List.of("H"),
                         "upper end, at the ridge",
+                        "good face up",
                         square,
                         Optional.of(scale),
                         Optional.empty(),
+                        List.of(),
+                        List.of(new Reading(
+                                "stop block, long point, H, 4 pieces", Figure.said(Length.ofInches(16), "rake"))),
                         List.of(),
                         "Two left, two right."),
                 new SawSetting(
                         "mitre saw",
                         List.of("J", "K", "L", "M", "N"),
                         "square ends",
+                        "good face up",
                         square,
                         Optional.of(figure(Angle.ZERO, "square ends")),
                         Optional.empty(),
+                        List.of(),
+                        List.of(),
                         List.of(),
                         ""),
                 new SawSetting(
                         "jigsaw",
                         List.of("D", "G"),
                         "doorway and window",
+                        "good face down",
                         square,
                         Optional.empty(),
                         Optional.empty(),
+                        List.of(),
+                        List.of(),
                         List.of(),
                         "Start from a hole in each corner."));
     }

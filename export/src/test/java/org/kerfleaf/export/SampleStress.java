@@ -25,6 +25,7 @@ import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
+import org.kerfleaf.saw.Reading;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.sketch.Origin;
@@ -178,10 +179,15 @@ public final class SampleStress {
                         s.saw() + " with a very long name",
                         List.of("A", "B", "C", "D", "E", "F", "G", "H", "J", "AA", "AB", "AC"),
                         LONG_NAME,
+                        s.faceUp(),
                         s.tilt(),
                         s.scale(),
                         s.bladeDepth(),
                         s.straightedge(),
+                        s.set().stream()
+                                .map(r -> new Reading(LONG_NAME, r.value()))
+                                .toList(),
+                        s.guides(),
                         LONG_NAME)));
         List<Check> checks = new ArrayList<>();
         p.checks()
@@ -240,6 +246,7 @@ public final class SampleStress {
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
                 Optional.empty(),
                 new Loads(List.of(), List.of()),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -283,6 +290,7 @@ public final class SampleStress {
                 schedule,
                 p.site(),
                 p.loads(),
+                p.rain(),
                 cautions,
                 p.overall(),
                 chains,

@@ -31,14 +31,16 @@ public final class Kernel implements AutoCloseable {
     private final Seat seat;
     private final Seats seats;
     private final List<Variants> variants = new ArrayList<>();
+    private boolean lasting;
     private volatile CellHelp help;
     private Prepared prepared;
     private boolean closed;
 
-    private Kernel(KernelLimits limits, Trust trust, Launch launch, CellCompiler compiler) {
+    private Kernel(KernelLimits limits, Trust trust, Launch launch, CellCompiler compiler, boolean lasting) {
         this.limits = limits;
         this.trust = trust;
         this.compiler = compiler;
+        this.lasting = lasting;
         this.children = new Children(limits, launch);
         this.seat = new Seat(children, limits);
         this.seats = new Seats(children, limits);
@@ -59,25 +61,28 @@ public final class Kernel implements AutoCloseable {
     }
 
     static Kernel start(KernelLimits limits, Trust trust, Launch launch) {
-        Kernel kernel = new Kernel(limits, trust, launch, new CellCompiler());
+        Kernel kernel = new Kernel(limits, trust, launch, new CellCompiler(), true);
         kernel.compiler.warmUp();
         return kernel;
     }
 
     /**
-     * Starts a kernel that compiles only what the cache does not have; its compiler waits until it is needed, or
-     * {@link #expectEdits} says that it will be.
+     * Starts a kernel for a short while, as a command has: it compiles only what the cache does not have, its compiler waits
+     * until it is needed, and no spare child process is started for the next run unless one is lost. {@link #stays} makes it one
+     * that stays.
      */
     public static Kernel start(KernelLimits limits, Trust trust, CompiledCache cache) {
-        return new Kernel(limits, trust, Launch.USUAL, new CellCompiler(cache));
+        return new Kernel(limits, trust, Launch.USUAL, new CellCompiler(cache), false);
     }
 
     /**
-     * Says that cells will be edited: a workbook that came from the cache is compiled beside what else happens, so that its
-     * first edit costs no more than a later one. Returns at once.
+     * Says that more runs and edits will follow: a workbook that came from the cache is compiled beside what else happens, so that
+     * its first edit costs no more than a later one, and a spare child process stands ready. Returns at once.
      */
-    public void expectEdits() {
+    public synchronized void stays() {
+        lasting = true;
         compiler.expectEdits();
+        children.keepSpare();
     }
 
     /**
@@ -103,7 +108,9 @@ public final class Kernel implements AutoCloseable {
             return Withheld.outcome(book);
         }
         KernelOutcome outcome = seat.run(book, sizes);
-        children.keepSpare();
+        if (lasting) {
+            children.keepSpare();
+        }
         return outcome;
     }
 

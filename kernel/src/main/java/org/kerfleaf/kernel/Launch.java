@@ -1,6 +1,5 @@
 package org.kerfleaf.kernel;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -9,8 +8,6 @@ import org.joda.money.Money;
 import org.kerfleaf.kernel.child.ChildMain;
 import org.kerfleaf.kernel.compile.Jars;
 import org.kerfleaf.sketch.Sketch;
-import tools.jackson.core.JsonParser;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * How a child process is started.
@@ -24,8 +21,7 @@ record Launch(Function<KernelLimits, List<String>> command, Duration patience) {
 
     private static List<String> usual(KernelLimits limits) {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        String classPath = Jars.holding(
-                ChildMain.class, Sketch.class, Money.class, JsonTypeInfo.class, JsonParser.class, JsonMapper.class);
+        String classPath = Jars.holding(ChildMain.class, Sketch.class, Money.class);
         return List.of(
                 java,
                 "-Xmx" + limits.heapMegabytes() + "m",

@@ -58,7 +58,7 @@ public final class FakeChild {
         DataOutputStream out = new DataOutputStream(raw);
         switch (manner) {
             case "garbage" -> out.write("HTTP/1.1 404 Not Found\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
-            case "no JSON" -> {
+            case "no report" -> {
                 out.writeInt(4);
                 out.write("{[}]".getBytes(StandardCharsets.US_ASCII));
             }

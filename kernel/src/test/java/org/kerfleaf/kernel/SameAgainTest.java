@@ -8,9 +8,10 @@ import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.kernel.cell.WorkbookSource;
-import org.kerfleaf.kernel.wire.WireJson;
+import org.kerfleaf.kernel.wire.Packing;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.sketch.Live;
+import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.workbook.Workbook;
 
 /** What you see is what a fresh run would give. */
@@ -19,7 +20,7 @@ class SameAgainTest {
     private static final String WIDTH = "Length width = size(\"Width\", \"22 in\", \"16 in to 30 in\");\n";
 
     private static byte[] bytes(KernelOutcome outcome) {
-        return WireJson.mapper().writeValueAsBytes(outcome.sketch().orElseThrow());
+        return Packing.pack(Sketch.class, outcome.sketch().orElseThrow());
     }
 
     private static WorkbookSource cabinet() throws Exception {

@@ -38,7 +38,7 @@ class TornProtocolTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"garbage", "no JSON", "too long", "torn", "no such unit", "weighed"})
+    @ValueSource(strings = {"garbage", "no report", "too long", "torn", "no such unit", "weighed"})
     void run_answerThatCannotBeRead_isTheOutcomeOfTheCellThatRan(String manner) {
         try (Kernel kernel = kernel(1, FakeChild.launch(manner, LONG), KernelLimits.DEFAULT.withTime(LONG))) {
             KernelOutcome outcome = kernel.run(BOOK, Map.of());

@@ -37,7 +37,7 @@ import org.kerfleaf.plan.Planner;
 /** Every sample, from its file to paper. */
 class EndToEndTest {
     static Stream<Sample> samples() {
-        return Sample.ALL.stream();
+        return Stream.concat(Sample.ALL.stream(), Stream.of(Sample.CANOPY));
     }
 
     @ParameterizedTest

@@ -360,6 +360,7 @@ class SampleDrawingsTest {
                         "views",
                         "slice",
                         "taken apart",
+                        "rain",
                         "part A",
                         "part B",
                         "part C",

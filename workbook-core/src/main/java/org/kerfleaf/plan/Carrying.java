@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
@@ -17,7 +16,6 @@ import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Carried;
 import org.kerfleaf.plan.Loads.Limited;
-import org.kerfleaf.plan.Loads.Pull;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.SagChecks;
@@ -70,8 +68,7 @@ final class Carrying {
                 pieces.get(0).part(),
                 Figure.of(area, "length · width, seen from above", Reason.GEOMETRY),
                 load,
-                bending,
-                pull(said, load.value()));
+                bending);
     }
 
     /** What lies side by side is one floor; what lies on another level is another. */
@@ -168,30 +165,5 @@ final class Carrying {
                                 limit.over(span.value()),
                                 SagChecks.longest(wide, high, stiffness.value(), perMetre, limit)))
                         .toList());
-    }
-
-    /** The load turns about a bracket's foot, and its upper screws hold it: load · out / height. */
-    private static Optional<Pull> pull(Carries said, Mass load) {
-        return said.brackets()
-                .filter(held -> held.out().isPresent() && held.screwsApart().isPresent())
-                .map(held -> {
-                    Length out = held.out().get();
-                    Length apart = held.screwsApart().get();
-                    Force all = Force.weightOf(load).times(out.dividedBy(apart));
-                    return new Pull(
-                            Figure.of(
-                                    all,
-                                    "load · how far out / height between the screws",
-                                    "statics",
-                                    given("load", load),
-                                    given("out", out),
-                                    given("screws apart", apart)),
-                            Figure.of(
-                                    all.times(1.0 / held.count()),
-                                    "all / brackets",
-                                    "statics",
-                                    given("all", all),
-                                    given("brackets", held.count())));
-                });
     }
 }

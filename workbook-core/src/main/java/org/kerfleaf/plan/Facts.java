@@ -128,6 +128,10 @@ final class Facts {
         setting.bladeDepth().ifPresent(depth -> put(Topic.SAWS, subject, "blade depth", depth));
         setting.straightedge()
                 .forEach(edge -> put(Topic.SAWS, subject, "straightedge " + edge.where(), edge.distance()));
+        setting.set().forEach(reading -> put(Topic.SAWS, subject, reading.what(), reading.value()));
+        for (SawSetting.Guide guide : setting.guides()) {
+            put(Topic.SAWS, subject, "sheet cuts set to", guide.set());
+        }
         if (!setting.notes().isEmpty()) {
             put(Topic.SAWS, subject, "watch", new Said(setting.notes()));
         }

@@ -28,14 +28,16 @@ import org.kerfleaf.sketch.Supply;
 final class Finishing {
     private final Sketch sketch;
     private final Painting painting;
+    private final Raining raining;
     private final List<PlannedJoint> joints;
     private final Problems problems;
     private final List<Bought> bought = new ArrayList<>();
     private final List<Supply> unmeasured = new ArrayList<>();
 
-    Finishing(Sketch sketch, Painting painting, List<PlannedJoint> joints, Problems problems) {
+    Finishing(Sketch sketch, Painting painting, Raining raining, List<PlannedJoint> joints, Problems problems) {
         this.sketch = sketch;
         this.painting = painting;
+        this.raining = raining;
         this.joints = joints;
         this.problems = problems;
         glue();
@@ -82,7 +84,7 @@ final class Finishing {
         }
         glues.forEach((name, glue) -> {
             Figure<Area> contact = Figure.of(areas.get(name), "the contacts of all glued joints", Reason.GEOMETRY);
-            keep(glue, glue.pack().map(pack -> FinishNeed.glue(name, contact, pack)));
+            keep(glue, glue.pack().map(pack -> FinishNeed.glue(name, contact, Gluing.spread(glue), pack)));
         });
     }
 
@@ -95,10 +97,11 @@ final class Finishing {
                 problems.add(seal.origin(), "Sealed with what? Say .with(sealer, bead(\"1/4 in\")).");
                 continue;
             }
-            Figure<Length> run = seal.seams()
-                    .length()
-                    .map(length -> Figure.said(length, "seams"))
-                    .orElseGet(() -> painting.insideSeams(seal.origin()));
+            Figure<Length> run = switch (seal.seams().which()) {
+                case SAID -> Figure.said(seal.seams().length().orElseThrow(), "seams");
+                case INSIDE -> painting.insideSeams(seal.origin());
+                case WET -> raining.wetSeams();
+            };
             String key = seal.caulk().get().name() + seal.bead().get();
             seals.putIfAbsent(key, seal);
             reasons.putIfAbsent(key, run.reason());

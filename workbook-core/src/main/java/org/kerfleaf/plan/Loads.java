@@ -2,7 +2,6 @@ package org.kerfleaf.plan;
 
 import java.util.List;
 import java.util.Optional;
-import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
@@ -30,10 +29,8 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
      * @param area it lies on, seen from above
      * @param load all of it
      * @param bending of one piece, if its free span and its stiffness are known
-     * @param pull of all upper bracket screws together, if the brackets' measures are known
      */
-    public record Carried(
-            String part, Figure<Area> area, Figure<Mass> load, Optional<Bending> bending, Optional<Pull> pull) {}
+    public record Carried(String part, Figure<Area> area, Figure<Mass> load, Optional<Bending> bending) {}
 
     /**
      * How a piece bends under it.
@@ -64,14 +61,6 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
      * @param longest span on which this load would just stay within it
      */
     public record Limited(SagLimit limit, Length allowed, Figure<Length> longest) {}
-
-    /**
-     * What draws brackets off a wall.
-     *
-     * @param all on the upper screws of all brackets
-     * @param each on those of one bracket
-     */
-    public record Pull(Figure<Force> all, Figure<Force> each) {}
 
     /**
      * A build that people lift.

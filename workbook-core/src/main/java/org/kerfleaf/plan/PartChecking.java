@@ -3,14 +3,20 @@ package org.kerfleaf.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Quantity;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.PartChecks;
 import org.kerfleaf.rules.SawChecks;
+import org.kerfleaf.saw.Routing;
+import org.kerfleaf.saw.SawKind;
 import org.kerfleaf.saw.SawLimits;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Saw;
 import org.kerfleaf.sketch.Trait;
 
 /** Whether parts are strong enough beside what is cut out of them, and whether the saws can make them. */
@@ -32,8 +38,24 @@ final class PartChecking {
                         part.said().name(), part.solid().hands(), planned.style()));
             }
         }
+        planned.parts().forEach(part -> checks.addAll(sharedBevels(part)));
         checks.addAll(saws());
         return checks;
+    }
+
+    /** Of a part that is cut more than once, its bevelled edges. */
+    private List<Check> sharedBevels(PlannedPart part) {
+        boolean oneBlank = planned.sized(part.name())
+                .filter(own -> own.said().trait(Trait.OneBlank.class).isPresent())
+                .isPresent();
+        Optional<Length> kerf = planned.sketch().all(Saw.class).stream()
+                .flatMap(saw -> saw.kerf().stream())
+                .findFirst();
+        return part.edges().stream()
+                .filter(edge -> part.count() > 1 && edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL)
+                .map(edge -> SawChecks.sharedBevel(
+                        part.name() + ", " + edge.name(), oneBlank, edge.angle().value(), kerf, planned.style()))
+                .toList();
     }
 
     private List<Check> panel(SizedPart part) {
@@ -45,10 +67,17 @@ final class PartChecking {
                         PartChecks.rabbetLip(name, part.thickness().value(), pocket.depth(), planned.style())));
         for (Cutout cutout : part.cutouts()) {
             if (cutout.opening()) {
-                checks.add(PartChecks.frameLeft(name + ", " + cutout.name(), narrowest(part, cutout), planned.style()));
+                String opening = name + ", " + cutout.name();
+                checks.add(PartChecks.frameLeft(opening, narrowest(part, cutout), planned.style()));
+                checks.add(startHole(opening, cutout));
             }
         }
         return checks;
+    }
+
+    private Check startHole(String of, Cutout cutout) {
+        OpeningCuts cuts = new OpeningCuts(planned.sketch(), planned.style());
+        return SawChecks.startHole(of, cuts.hole(cutout).map(Figure::value), cuts.blade(), planned.style());
     }
 
     /** The least that is left between an opening and the part's outline; under a gable or slope, measured upright at its nearer corner. */
@@ -80,18 +109,18 @@ final class PartChecking {
 
     private List<Check> saws() {
         List<Check> checks = new ArrayList<>();
+        SawLimits limits = Sawing.limits(planned.sketch());
         for (SawSetting setting : planned.settings()) {
             String letters = String.join(", ", setting.parts());
             if (setting.bladeDepth().isPresent()) {
-                Length thickness = thickness(setting.parts().get(0));
-                checks.add(SawChecks.bladeDepth(
-                        letters, thickness, setting.tilt().value(), Optional.empty(), planned.style()));
+                checks.add(depth(letters, setting, limits));
             }
             if (setting.scale().isPresent() && !setting.scale().get().value().isZero()) {
-                checks.add(SawChecks.sawStop(
-                        letters, setting.scale().get().value(), SawLimits.SCALE_STOP, planned.style()));
+                checks.add(
+                        SawChecks.sawStop(letters, setting.scale().get().value(), limits.saidStop(), planned.style()));
             }
         }
+        checks.addAll(routed());
         planned.parts().stream()
                 .filter(p -> p.kind() == PartKind.BOARD)
                 .min((a, b) -> a.length().value().compareTo(b.length().value()))
@@ -100,12 +129,48 @@ final class PartChecking {
         return checks;
     }
 
+    private Check depth(String letters, SawSetting setting, SawLimits limits) {
+        Length thickness = thickness(setting.parts().get(0));
+        return planned.sketch().all(Saw.class).isEmpty()
+                ? SawChecks.bladeDepthNotKnown(
+                        letters, thickness, setting.tilt().value(), planned.style())
+                : SawChecks.bladeDepth(letters, thickness, setting.tilt().value(), limits.saidDepth(), planned.style());
+    }
+
+    /** How deep the router cuts in one pass, as said or as the plan divides it; and what it leaves of a board. */
+    private List<Check> routed() {
+        List<Check> checks = new ArrayList<>();
+        for (SawSetting setting : planned.settings()) {
+            if (setting.saw().equals(SawKind.ROUTER.words())) {
+                String of = String.join(", ", setting.parts()) + ", " + setting.cut();
+                Length depth = (Length) reading(setting, Routing.DEPTH);
+                int passes = (int) ((Count) reading(setting, Routing.PASSES)).number();
+                checks.add(PartChecks.routerBite(of, depth, passes, planned.style()));
+                PlannedPart first = part(setting.parts().get(0));
+                if (first.kind() == PartKind.BOARD) {
+                    checks.add(PartChecks.rabbetLip(of, first.thickness().value(), depth, planned.style()));
+                }
+            }
+        }
+        return checks;
+    }
+
+    private static Quantity reading(SawSetting setting, String what) {
+        return setting.set().stream()
+                .filter(reading -> reading.what().equals(what))
+                .map(reading -> reading.value().value())
+                .findFirst()
+                .orElseThrow();
+    }
+
     private Length thickness(String letter) {
+        return part(letter).thickness().value();
+    }
+
+    private PlannedPart part(String letter) {
         return planned.parts().stream()
                 .filter(p -> p.letter().equals(letter))
                 .findFirst()
-                .orElseThrow()
-                .thickness()
-                .value();
+                .orElseThrow();
     }
 }

@@ -51,6 +51,7 @@ import org.kerfleaf.sketch.Problem;
  * @param schedule hours of work and waiting
  * @param site post, hole and reach, if the build stands in the ground
  * @param loads what parts carry and people lift
+ * @param rain where rain goes on the finished build; empty if it stands under a roof or that was not said
  * @param cautions what can hurt somebody in this build
  * @param overall outside width, depth and height of the build where it is placed
  * @param chains how the sizes of each build add up, direction by direction
@@ -79,6 +80,7 @@ public record Plan(
         Schedule schedule,
         Optional<SitePlan> site,
         Loads loads,
+        Optional<Rain> rain,
         List<Caution> cautions,
         Optional<Overall> overall,
         List<Chain> chains,
@@ -120,6 +122,7 @@ public record Plan(
                 schedule,
                 site,
                 loads,
+                rain,
                 cautions,
                 overall,
                 chains,

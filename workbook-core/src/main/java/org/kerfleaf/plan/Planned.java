@@ -19,11 +19,13 @@ record Planned(
         List<Chain> chains,
         List<PlannedJoint> joints,
         List<DrivenContact> driven,
+        FastenerSettings fastenerSettings,
         List<SawSetting> settings,
         Stocking stocking,
         Siting siting,
         Carrying carrying,
-        Lifting lifting) {
+        Lifting lifting,
+        Optional<Rain> rain) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

@@ -67,10 +67,13 @@ final class Shaping {
     static Solid solid(Part part, Standing standing, Outline plain, Length thickness, List<Cutout> cutouts) {
         Outline outline = plain;
         for (Trait.Mitred mitre : part.traits(Trait.Mitred.class)) {
-            outline = outline.mitred(
-                    edge(part, standing, outline, mitre.end()),
-                    standing.beside(mitre.longAt()).orElseThrow(() -> noEdge(part, standing, mitre.longAt())),
-                    mitre.scale());
+            Angle scale = Edges.cut(mitre.meets()).mitre().value();
+            if (!scale.isZero()) {
+                outline = outline.mitred(
+                        edge(part, standing, outline, mitre.end()),
+                        standing.beside(mitre.longAt()).orElseThrow(() -> noEdge(part, standing, mitre.longAt())),
+                        scale);
+            }
         }
         Optional<Trait.RoundedCorners> rounded = part.trait(Trait.RoundedCorners.class);
         if (rounded.isPresent()) {
@@ -86,6 +89,12 @@ final class Shaping {
             Angle tilt = inward ? rises.get() : Angle.ZERO.minus(rises.get());
             solid = solid.bevelled(
                     edge(part, standing, outline, Side.TOP), tilt, inward ? SheetSide.INSIDE : SheetSide.OUTSIDE);
+        }
+        for (Trait.Mitred mitre : part.traits(Trait.Mitred.class)) {
+            Angle tilt = Edges.cut(mitre.meets()).tilt().value();
+            if (!tilt.isZero()) {
+                solid = solid.bevelled(edge(part, standing, outline, mitre.end()), tilt, SheetSide.OUTSIDE);
+            }
         }
         for (Trait.Bevelled bevel : part.traits(Trait.Bevelled.class)) {
             solid = solid.bevelled(

@@ -286,7 +286,7 @@ final class Sizing {
                     "“%s” needs one length: .cutTo(\"18 in\"), .high(\"18 in\") if it stands, or .along(roof.rake())."
                             .formatted(part.name()));
         }
-        Figure<Length> length = cut.map(c -> Figure.said(c.length(), "cut to"))
+        Figure<Length> length = cut.map(c -> cutTo(part, c.length()))
                 .orElseGet(() -> along(part, along.get().edge()));
         Outline outline = Outline.rectangle(length.value(), width.value());
         if (part.trait(Trait.MitredAtRidge.class).isEmpty()) {
@@ -295,6 +295,17 @@ final class Sizing {
         PlannedEdge mitre = slopes.ridgeMitre(part, width.value());
         Outline mitred = outline.mitred("RIGHT", "TOP", mitre.angle().value());
         return finish(part, Standing.AS_PLACED, length, width, thickness, mitred, List.of(mitre));
+    }
+
+    private static Figure<Length> cutTo(Part part, Length length) {
+        return part.trait(Trait.Brace.class)
+                .map(brace -> Figure.of(
+                        length,
+                        "√(out² + down²), long point to long point",
+                        Reason.GEOMETRY,
+                        given("out", brace.out()),
+                        given("down", brace.down())))
+                .orElseGet(() -> Figure.said(length, "cut to"));
     }
 
     private Figure<Length> along(Part part, EdgeOf edge) {

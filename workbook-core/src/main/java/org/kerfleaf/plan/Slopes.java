@@ -7,6 +7,7 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.shape.Cut;
 import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Pose;
@@ -107,23 +108,33 @@ final class Slopes {
         return half.solid().thickness().minus(board.up().value()).inMillimetres();
     }
 
-    /** An angle over the ridge: a leg on every half of the roof, half as wide as its girth. */
+    /**
+     * An angle over the ridge: a leg on every half of the roof, half as wide as its girth, both cut plumb where the angle is bent.
+     * On a roof with square edges it is bent where the planes of its upper faces would meet.
+     */
     static List<Piece> cap(Placing placing, SizedPart cap, List<Piece> roofs) {
         List<Piece> legs = new ArrayList<>();
         Length leg = cap.up().value().half();
         for (Piece roof : roofs) {
             PlacedSolid half = roof.sloping().orElseThrow();
             Pose pose = half.pose();
+            // v is level · cos + up · sin, so that the slope is v's own.
+            double sin = pose.v().z();
+            double cos = pose.w().z();
+            boolean plumb = half.solid().cuts().stream()
+                    .anyMatch(cut -> Math.abs(cut.normal().z()) > 1e-9);
+            double thick = half.solid().thickness().inMillimetres();
+            double fold = half.solid().outline().high().inMillimetres() + (plumb ? 0 : thick * sin / cos);
             Length past =
                     cap.across().value().minus(half.solid().outline().wide()).half();
             Vector start = pose.origin()
-                    .plus(pose.w().times(half.solid().thickness().inMillimetres()))
-                    .plus(pose.v()
-                            .times(half.solid().outline().high().minus(leg).inMillimetres()))
+                    .plus(pose.w().times(thick))
+                    .plus(pose.v().times(fold - leg.inMillimetres()))
                     .minus(pose.u().times(past.inMillimetres()));
-            Solid plate = Solid.of(
-                    Outline.rectangle(cap.across().value(), leg),
-                    cap.thickness().value());
+            Length thin = cap.thickness().value();
+            Length longer = leg.plus(Length.ofMillimetres(thin.inMillimetres() * sin / cos));
+            Solid plate = Solid.of(Outline.rectangle(cap.across().value(), longer), thin)
+                    .cut(new Cut("RIDGE", new Vector(0, cos, -sin), leg.inMillimetres() * cos));
             PlacedSolid solid = new PlacedSolid(placing.part(), legs.size(), plate, Pose.of(start, pose.u(), pose.v()));
             legs.add(Piece.sloping(placing.origin(), legs.size(), solid));
         }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.kerfleaf.cutting.BoardLayout;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.SealChecks;
@@ -87,28 +88,43 @@ final class StockChecking {
                 planned.style());
     }
 
-    /** Boards from which more than one piece of one length is cut. */
+    /** Boards cut into pieces of one length, and boards that would give one piece more if a saw cut nothing away. */
     private List<Check> equalPieces() {
+        boolean kerf = planned.sketch().all(Saw.class).stream()
+                .anyMatch(saw -> saw.kerf().isPresent());
         Map<String, Check> checks = new LinkedHashMap<>();
-        planned.stocking()
-                .boards()
-                .forEach(layout -> layout.placements().forEach(placed -> {
-                    int many = (int) layout.placements().stream()
-                            .filter(p -> p.length().equals(placed.length()))
-                            .count();
-                    if (many > 1 && many == layout.placements().size()) {
-                        checks.putIfAbsent(
-                                layout.board().stock() + placed.part(),
-                                StockChecks.equalPieces(
-                                        placed.part(),
-                                        many,
-                                        placed.length(),
-                                        layout.board().usable(),
-                                        layout.board().kerf(),
-                                        planned.style()));
-                    }
-                }));
+        for (PlannedPart part : planned.parts()) {
+            if (part.kind() != PartKind.BOARD || part.count() < 2) {
+                continue;
+            }
+            if (!kerf) {
+                checks.put(part.name(), StockChecks.equalPiecesNotKnown(part.name(), planned.style()));
+            }
+            for (BoardLayout layout : planned.stocking().boards()) {
+                equalPieces(part, layout).ifPresent(check -> checks.putIfAbsent(part.name() + layout.board(), check));
+            }
+        }
         return List.copyOf(checks.values());
+    }
+
+    private Optional<Check> equalPieces(PlannedPart part, BoardLayout layout) {
+        Length length = part.length().value();
+        int there = (int) layout.placements().stream()
+                .filter(p -> p.part().equals(part.name()))
+                .count();
+        int hoped = (int) Math.min(part.count(), layout.board().usable().dividedBy(length));
+        boolean alone = there > 1 && there == layout.placements().size();
+        if (there == 0 || !alone && hoped <= there) {
+            return Optional.empty();
+        }
+        Check check = StockChecks.equalPieces(
+                part.name(),
+                Math.max(there, hoped),
+                length,
+                layout.board().usable(),
+                layout.board().kerf(),
+                planned.style());
+        return Optional.of(check).filter(c -> alone || c.verdict() == Check.Verdict.SHORT);
     }
 
     /** Every placed part against the ground: what stands in it is treated, what is not stays well above. */

@@ -67,6 +67,14 @@ public final class StockChecks {
                                 sure.roundedTo(style.step(), RoundingMode.FLOOR).in(style)));
     }
 
+    /** Check 6 where no kerf was said. */
+    public static Check equalPiecesNotKnown(String of, MeasureStyle style) {
+        return new Held("Equal pieces", of, Reason.GEOMETRY, style)
+                .notKnown(
+                        "How many come out of a board is not known, since every cut takes a kerf.",
+                        "Cut into scrap, measure the width of the cut, and say it: circularSaw().kerf(...).");
+    }
+
     /** Check 6: so many equal pieces come out of a length, with a kerf between them: floor((L + k)/(l + k)). */
     public static Check equalPieces(
             String of, int wanted, Length piece, Length stock, Length kerf, MeasureStyle style) {
@@ -76,8 +84,8 @@ public final class StockChecks {
         Length lacks = need.minus(stock);
         Length fits =
                 stock.minus(kerf.times(wanted - 1L)).dividedBy(wanted).roundedTo(style.step(), RoundingMode.FLOOR);
-        String kerfEats =
-                lacks.isPositive() && lacks.isShorterThan(kerf.times(2L)) ? " The kerf eats the last one." : "";
+        boolean fitWithoutKerf = !piece.times(wanted).isLongerThan(stock);
+        String kerfEats = lacks.isPositive() && fitWithoutKerf ? " The kerf eats the last one." : "";
         return held.atMost(
                 "%d pieces of %s with %d kerfs of %s take %s; %d come out of %s.%s"
                         .formatted(

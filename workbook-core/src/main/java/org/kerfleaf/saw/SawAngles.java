@@ -2,8 +2,11 @@ package org.kerfleaf.saw;
 
 import static org.kerfleaf.reason.Given.given;
 
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 
@@ -11,6 +14,8 @@ import org.kerfleaf.reason.Reason;
 public final class SawAngles {
     /** How far the blade goes past the far face of the sheet: common practice, 1/8 to 1/4 in. */
     public static final Length PAST_THE_SHEET = Length.ofSixtyFourths(16);
+
+    private static final String CORNER = "corner C";
 
     private static final Angle HALF_TURN = Angle.RIGHT.times(2);
 
@@ -48,13 +53,74 @@ public final class SawAngles {
      * @param corner the included angle, as an angle finder reads it, from 0 to 180 degrees
      */
     public static Figure<Angle> mitreScale(Angle corner) {
-        Angle scale = Angle.RIGHT.minus(corner.half());
         return Figure.of(
-                scale,
-                "90° - C/2. The scale reads from square, so it is not the corner's own number"
-                        + (scale.equals(corner.half()) ? "" : " and not half of it"),
+                Angle.RIGHT.minus(corner.half()),
+                "90° - C/2, since the scale reads from square: " + not(corner),
                 "geometry; that scales read from square is common practice",
-                given("corner C", corner));
+                given(CORNER, corner));
+    }
+
+    /** {@code not 110°, not 55°}; of a right angle, whose half is the scale's number, {@code not 90°}. */
+    private static String not(Angle corner) {
+        String own = "not " + corner.in(MeasureStyle.INCHES);
+        return corner.equals(Angle.RIGHT) ? own : own + ", not " + corner.half().in(MeasureStyle.INCHES);
+    }
+
+    /** What is said beside a scale's number; if it is of a corner, which numbers are the wrong ones. */
+    static String readsFromSquare(Optional<Figure<Angle>> scale) {
+        return "The scale reads from square"
+                + scale.stream()
+                        .flatMap(figure -> figure.reason().given().stream())
+                        .filter(given -> given.name().equals(CORNER))
+                        .map(given -> ": for a corner of %s that is %s, %s"
+                                .formatted(
+                                        given.value().in(MeasureStyle.INCHES),
+                                        scale.orElseThrow().value().in(MeasureStyle.INCHES),
+                                        not((Angle) given.value())))
+                        .collect(Collectors.joining())
+                + ".";
+    }
+
+    /** The scale for a brace's end at an upright post: as far from square as the brace rises from level. */
+    public static Figure<Angle> braceAtPost(Angle rises) {
+        return Figure.of(
+                rises,
+                "at the post, as far from square as the brace rises from level",
+                Reason.GEOMETRY,
+                given("rises", rises));
+    }
+
+    /** The scale for a brace's end under something level: 90° − how far it rises from level. */
+    public static Figure<Angle> braceUnder(Angle rises) {
+        return Figure.of(
+                Angle.RIGHT.minus(rises),
+                "under what it carries, 90° − how far the brace rises from level",
+                Reason.GEOMETRY,
+                given("rises", rises));
+    }
+
+    /** The tilt where fascia and rake meet at a right angle seen from above: 45°, whether the fascia is plumb or square to the roof. */
+    public static Figure<Angle> eaveTilt() {
+        return Figure.of(
+                Angle.RIGHT.half(),
+                "half of the right angle that fascia and rake make seen from above",
+                Reason.GEOMETRY);
+    }
+
+    /** The scale of a rake's end where the fascia stands plumb: the roof's slope. */
+    public static Figure<Angle> plumbEave(Angle slope) {
+        return Figure.of(
+                slope, "a plumb cut on a board that climbs with the roof", Reason.GEOMETRY, given("slope", slope));
+    }
+
+    /** How deep a plumb fascia is to match a rake so wide, measured plumb: width / cos slope. */
+    public static Figure<Length> fasciaDepth(Length rake, Angle slope) {
+        return Figure.of(
+                slope.lengthOver(rake),
+                "rake's width / cos slope",
+                Reason.GEOMETRY,
+                given("width", rake),
+                given("slope", slope));
     }
 
     /** The bevel at a peak between two slopes: half their sum. */

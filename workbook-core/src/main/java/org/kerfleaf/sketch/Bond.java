@@ -15,6 +15,11 @@ public enum Bond {
         this.words = words;
     }
 
+    /** Whether it is for what stays out in the weather. */
+    public boolean isForWeather() {
+        return this == EXTERIOR;
+    }
+
     /** The words on the label. */
     public String words() {
         return words;

@@ -1,9 +1,6 @@
 package org.kerfleaf.sketch;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
-
 /** Anything a maker says in a cell that counts: a stock, a part, where it goes, how it is joined. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "said")
 public sealed interface Declaration
         permits Units,
                 Prices,
@@ -13,6 +10,9 @@ public sealed interface Declaration
                 Fastener,
                 Supply,
                 Saw,
+                MitreSaw,
+                Jigsaw,
+                Router,
                 Part,
                 Placing,
                 Joint,

@@ -1,18 +1,58 @@
 package org.kerfleaf.sketch;
 
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.Money;
+import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Volume;
 
-/** A wood glue. @group what we buy */
-public record Glue(Origin origin, String name, Optional<Volume> pack, Optional<Money> price) implements Supply {
+/**
+ * A wood glue.
+ *
+ * @param covers what {@code per} covers, if said
+ * @param per the volume that covers it
+ * @param openTime how long it stays open once it is spread, if said
+ * @group what we buy
+ */
+public record Glue(
+        Origin origin,
+        String name,
+        Optional<Area> covers,
+        Optional<Volume> per,
+        Optional<Duration> openTime,
+        Optional<Volume> pack,
+        Optional<Money> price)
+        implements Supply {
+    private static final List<String> OUTDOORS =
+            List.of("exterior", "waterproof", "polyurethane", "epoxy", "resorcinol", "marine");
+
+    /**
+     * Whether its name says that it stands the weather: exterior, waterproof, polyurethane, epoxy, resorcinol or marine.
+     * {@code Common practice, no source}.
+     */
+    public boolean standsWater() {
+        return OUTDOORS.stream().anyMatch(name.toLowerCase(Locale.ROOT)::contains);
+    }
+
     /** What one bottle holds. @example woodGlue("exterior PVA").bottle("8 fl oz") */
     public Glue bottle(String holds) {
-        return new Glue(origin, name, Optional.of(Volume.parse(holds)), price);
+        return new Glue(origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price);
+    }
+
+    /** How much it covers, as its bottle says. @example woodGlue("exterior PVA").covers("5 m2", perLitre()).bottle("8 fl oz") */
+    public Glue covers(String area, Volume with) {
+        return new Glue(origin, name, Optional.of(Area.parse(area)), Optional.of(with), openTime, pack, price);
+    }
+
+    /** How long it stays open once it is spread: joints must be closed by then. @example woodGlue("exterior PVA").openFor("10 min") */
+    public Glue openFor(String time) {
+        return new Glue(origin, name, covers, per, Optional.of(WorkTime.parse(time)), pack, price);
     }
 
     /** The price of one bottle. @example woodGlue("exterior PVA").bottle("8 fl oz").costs("5.60") */
     public Glue costs(String each) {
-        return new Glue(origin, name, pack, Optional.of(SketchRun.price(each)));
+        return new Glue(origin, name, covers, per, openTime, pack, Optional.of(SketchRun.price(each)));
     }
 }

@@ -1,12 +1,10 @@
 package org.kerfleaf.sketch;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.Optional;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 
 /** The value of one expression in prose. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "is")
 public sealed interface Live {
     /** A length. */
     record OfLength(Length length) implements Live {}

@@ -1,6 +1,5 @@
 package org.kerfleaf.sketch;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
@@ -8,7 +7,6 @@ import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** One thing said of the place. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "of")
 public sealed interface OfSite {
     /** How far from a path it stands. */
     record BesidePath(Length distance) implements OfSite {}
@@ -18,6 +16,9 @@ public sealed interface OfSite {
 
     /** How high the ground is above the sea. */
     record AboveSea(Length height) implements OfSite {}
+
+    /** Whether rain falls on it. */
+    record RainedOn(boolean falls) implements OfSite {}
 
     /** What is dug in. */
     record Ground(Soil soil) implements OfSite {}

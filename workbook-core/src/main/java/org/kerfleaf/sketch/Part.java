@@ -220,7 +220,32 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
 
     /** One end is sawn so much from square; the long point stays at the edge named. @group shapes */
     public Part mitred(Side end, Angle scale, Side longAt) {
-        return with(new Trait.Mitred(end, scale, longAt));
+        return mitred(end, Meets.scale(scale), longAt);
+    }
+
+    /**
+     * One end is sawn to meet its neighbour; the long point stays at the edge named.
+     *
+     * @group shapes
+     * @example board("Bay trim", strip).cutTo("20 in").mitred(RIGHT, corner("110 deg"), BOTTOM).times(2)
+     */
+    public Part mitred(Side end, Meets meets, Side longAt) {
+        return with(new Trait.Mitred(end, meets, longAt));
+    }
+
+    /**
+     * A brace from a post to what stands out from it, so far out and so far down; its length and both its ends follow.
+     *
+     * @group shapes
+     * @example board("Brace", strip).brace(out("12 in"), down("16 in")).times(2)
+     */
+    public Part brace(Trait.Out out, Trait.Down down) {
+        Length reach = positive("out", out.length());
+        Angle rises = positive("down", down.length()).over(reach);
+        return once(new Trait.Brace(reach, down.length()), "brace")
+                .cutTo(rises.lengthOver(reach))
+                .mitred(Side.LEFT, new Meets(Meets.Kind.POST, rises, Angle.ZERO), Side.BOTTOM)
+                .mitred(Side.RIGHT, new Meets(Meets.Kind.UNDERSIDE, rises, Angle.ZERO), Side.BOTTOM);
     }
 
     /**

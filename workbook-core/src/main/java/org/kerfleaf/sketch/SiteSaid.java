@@ -75,4 +75,14 @@ public record SiteSaid(Origin origin, List<OfSite> said) implements Declaration 
     public SiteSaid slopes(String by) {
         return with(new OfSite.Slopes(Angle.parse(by)));
     }
+
+    /** Rain falls on it. @example site().outdoors() */
+    public SiteSaid outdoors() {
+        return with(new OfSite.RainedOn(true));
+    }
+
+    /** No rain falls on it. @example site().underRoof() */
+    public SiteSaid underRoof() {
+        return with(new OfSite.RainedOn(false));
+    }
 }

@@ -1,13 +1,11 @@
 package org.kerfleaf.sketch;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.TemperatureChange;
 
 /** One thing said of a part. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "trait")
 public sealed interface Trait {
     /** Its extent left to right. @group shapes */
     record Wide(Length length) implements Trait {}
@@ -52,8 +50,17 @@ public sealed interface Trait {
     /** One edge is sawn with the blade tilted; the face named keeps its size. */
     record Bevelled(Side edge, Angle tilt, Side longOn) implements Trait {}
 
-    /** One end is sawn across at an angle from square; the long point stays at the edge named. */
-    record Mitred(Side end, Angle scale, Side longAt) implements Trait {}
+    /** One end is sawn across to meet something; the long point stays at the edge named. */
+    record Mitred(Side end, Meets meets, Side longAt) implements Trait {}
+
+    /** It braces what stands so far out from a post, so far down it. */
+    record Brace(Length out, Length down) implements Trait {}
+
+    /** So far out. @group shapes */
+    record Out(Length length) {}
+
+    /** So far down. @group shapes */
+    record Down(Length length) {}
 
     /** A round hole with a name. */
     record HoleIn(String name, Shape shape) implements Trait {}

@@ -1,11 +1,9 @@
 package org.kerfleaf.sketch;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import org.kerfleaf.measure.Length;
 
 /** One thing said of where a part goes. What nothing fixes is centred on the first part named. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "where")
 public sealed interface Where {
     /** Its face touches a face of the other: it lies on that side of it. */
     record Beside(Side side, Origin other) implements Where {}

@@ -196,9 +196,20 @@ public final class Words {
         return new Bolt(here(), Sizes.fixed(diameter), Metal.NOT_SAID, 1, Optional.empty());
     }
 
+    /** A lag screw by diameter and length; it wants two holes, one for its shank and one for its thread. @example Lag lag = lagScrew("3/8 in", "4 in").hotDipGalvanised() */
+    public static Lag lagScrew(String diameter, String length) {
+        return new Lag(here(), Sizes.fixed(diameter), Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
+    }
+
+    /** The screws that lie in the drawer; a joint screwed from it gets the one that suits it best. @example Drawer mine = drawer(woodScrew(6, "1 1/4 in"), woodScrew(8, "1 1/2 in")) */
+    public static Drawer drawer(Screw... screws) {
+        return new Drawer(List.of(screws));
+    }
+
     /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
     public static Glue woodGlue(String name) {
-        return new Glue(here(), name, Optional.empty(), Optional.empty());
+        return new Glue(
+                here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */
@@ -223,7 +234,27 @@ public final class Words {
 
     /** The saw that cuts the sheets. @example Saw mine = circularSaw().kerf("1/8 in") */
     public static Saw circularSaw() {
-        return new Saw(here(), Optional.empty(), Optional.empty(), Optional.empty(), Length.ZERO);
+        return Saw.of(here(), false);
+    }
+
+    /** A table saw, where it cuts the sheets. @example Saw mine = tableSaw().kerf("1/8 in") */
+    public static Saw tableSaw() {
+        return Saw.of(here(), true);
+    }
+
+    /** The saw that cuts boards to length, square and mitred. @example MitreSaw mine = mitreSaw().stopsAt("50 deg") */
+    public static MitreSaw mitreSaw() {
+        return new MitreSaw(here(), Optional.empty());
+    }
+
+    /** The saw that cuts openings. @example Jigsaw mine = jigsaw().blade("5/16 in") */
+    public static Jigsaw jigsaw() {
+        return new Jigsaw(here(), Optional.empty());
+    }
+
+    /** The router that cuts rabbets and grooves. @example Router mine = router().cutter("1 3/8 in").bite("1/8 in") */
+    public static Router router() {
+        return new Router(here(), Optional.empty(), Optional.empty());
     }
 
     // ---- parts -------------------------------------------------------------------------------------------------
@@ -306,6 +337,82 @@ public final class Words {
         return new Shape.From(edge, distance);
     }
 
+    /**
+     * The corner between two boards, as an angle finder reads it, from more than 0 to less than 180 degrees.
+     *
+     * @example board("Bay trim", strip).cutTo("20 in").mitred(RIGHT, corner("110 deg"), BOTTOM).times(2)
+     */
+    public static Meets corner(String measured) {
+        return new Meets(Meets.Kind.CORNER, between(Angle.parse(measured), Angle.RIGHT.times(2), "corner"), Angle.ZERO);
+    }
+
+    /**
+     * A peak between two slopes that need not be equal, each from level.
+     *
+     * @example board("Uneven rake", strip).cutTo("20 in").mitred(RIGHT, peak("30 deg", "50 deg"), TOP).times(2)
+     */
+    public static Meets peak(String oneSlope, String otherSlope) {
+        return peak(Angle.parse(oneSlope), Angle.parse(otherSlope));
+    }
+
+    /** A peak between two slopes that need not be equal, each from level. */
+    public static Meets peak(Angle oneSlope, Angle otherSlope) {
+        return new Meets(
+                Meets.Kind.PEAK, between(oneSlope, Angle.RIGHT, "slope"), between(otherSlope, Angle.RIGHT, "slope"));
+    }
+
+    /**
+     * Where fascia and rake meet at an eave, mitred by the blade's tilt alone: both of them where the fascia stands square to the
+     * roof, and the fascia where it stands plumb.
+     *
+     * @example board("Fascia", strip).cutTo("20 in").mitred(RIGHT, eaveCorner(), BOTTOM).times(2)
+     */
+    public static Meets eaveCorner() {
+        return new Meets(Meets.Kind.EAVE, Angle.ZERO, Angle.ZERO);
+    }
+
+    /**
+     * The rake's end at an eave where the fascia stands plumb, on a roof of that slope.
+     *
+     * @example board("Rake", strip).cutTo("20 in").mitred(LEFT, eaveCorner("35 deg"), BOTTOM).times(4)
+     */
+    public static Meets eaveCorner(String slope) {
+        return eaveCorner(Angle.parse(slope));
+    }
+
+    /** The rake's end at an eave where the fascia stands plumb, on a roof of that slope. */
+    public static Meets eaveCorner(Angle slope) {
+        return new Meets(Meets.Kind.PLUMB_EAVE, between(slope, Angle.RIGHT, "slope"), Angle.ZERO);
+    }
+
+    private static Angle between(Angle angle, Angle most, String what) {
+        if (angle.nanodegrees() <= 0 || angle.compareTo(most) >= 0) {
+            throw new SketchException(
+                    "A %s of %s: more than 0 and less than %s would be right.".formatted(what, angle, most));
+        }
+        return angle;
+    }
+
+    /** So far out, of a brace. @example board("Brace", strip).brace(out("12 in"), down("16 in")).times(2) */
+    public static Trait.Out out(String far) {
+        return out(length(far));
+    }
+
+    /** So far out, of a brace. */
+    public static Trait.Out out(Length length) {
+        return new Trait.Out(length);
+    }
+
+    /** So far down, of a brace. @example board("Brace", strip).brace(out("12 in"), down("16 in")).times(2) */
+    public static Trait.Down down(String far) {
+        return down(length(far));
+    }
+
+    /** So far down, of a brace. */
+    public static Trait.Down down(Length length) {
+        return new Trait.Down(length);
+    }
+
     /** So wide, as the second size of a rabbet, groove or strip. */
     public static Trait.Wide wide(Length length) {
         return new Trait.Wide(length);
@@ -361,8 +468,7 @@ public final class Words {
      */
     public static Joint fasten(Placing... these) {
         List<Origin> keys = Arrays.stream(these).map(Placing::origin).toList();
-        return new Joint(
-                here(), keys, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return Joint.of(here(), keys);
     }
 
     /** Fasteners this far apart at most, along the joint. @example fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")) */
@@ -377,12 +483,17 @@ public final class Words {
 
     /** The inside corners of everything put together so far. @example seal(insideSeams()).with(sealer, bead("1/4 in")) */
     public static Seal.Seams insideSeams() {
-        return new Seal.Seams(Optional.empty());
+        return new Seal.Seams(Seal.Which.INSIDE, Optional.empty());
+    }
+
+    /** The seams of the finished build that rain reaches, where it would run into the wood. @example seal(wetSeams()).with(sealer, bead("1/8 in")) */
+    public static Seal.Seams wetSeams() {
+        return new Seal.Seams(Seal.Which.WET, Optional.empty());
     }
 
     /** Seams of that length in all, measured on the work. @example seal(seamsOf(length("6 ft"))).with(sealer, bead("1/4 in")) */
     public static Seal.Seams seamsOf(Length length) {
-        return new Seal.Seams(Optional.of(length));
+        return new Seal.Seams(Seal.Which.SAID, Optional.of(length));
     }
 
     /** A bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
@@ -439,7 +550,15 @@ public final class Words {
 
     /** Fits something bought; say how many and where. @example var knobs = fit(knob()).times(2).at(doorIn, RIGHT) */
     public static Fitting fit(Item item) {
-        return new Fitting(here(), item, 1, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Fitting(
+                here(),
+                item,
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A hinge of that kind, as a shop calls it. @example fit(hinge("overlay").stainless()).times(2).at(doorIn, LEFT) */

@@ -15,7 +15,6 @@ import org.kerfleaf.sketch.Part;
 import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.SagLimit;
 import org.kerfleaf.sketch.Sheet;
-import org.kerfleaf.sketch.SketchException;
 import org.kerfleaf.stock.Stiffness;
 
 class CarryingTest {
@@ -74,13 +73,6 @@ class CarryingTest {
                 .isInstanceOf(MeasureTextException.class)
                 .hasMessageContaining("20 lb/ft");
         assertThatThrownBy(() -> Stiffness.parse("stiff")).hasMessageContaining("1.2 million psi");
-        assertThatThrownBy(() -> Bench.plan(bench -> {
-                    Part shelf =
-                            bench.keep(panel("Shelf", bench.ply()).wide("36 in").deep("12 in"));
-                    carries(bench.keep(place(shelf)), "20 lb/ft").screwsApart("9 in");
-                }))
-                .isInstanceOf(SketchException.class)
-                .hasMessageContaining("onBrackets");
         assertThat(SpreadLoad.parse("2 kN/m2")).isEqualTo(SpreadLoad.parse("2000 N/m²"));
         assertThat(Stiffness.parse("8 GPa")).isEqualTo(Stiffness.parse("8000 MPa"));
     }

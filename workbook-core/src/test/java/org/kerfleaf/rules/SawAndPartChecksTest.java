@@ -44,14 +44,40 @@ class SawAndPartChecksTest {
 
     @Test
     void sawStop_pastIt_isTheComplementWithABlock() {
-        Angle stop = Angle.ofDegrees(50);
+        Angle fifty = Angle.ofDegrees(50);
+        Optional<Angle> stop = Optional.of(fifty);
         Check check = SawChecks.sawStop("Brace", Angle.ofDegrees(60), stop, INCHES);
 
         assertThat(check.verdict()).isEqualTo(Verdict.SHORT);
         assertThat(check.result()).isEqualTo("The scale is set to 60°; the saw stops at 50°. Past the stop by 10°.");
         assertThat(check.advice()).isEqualTo("Turn the stock against a squared block and set 30°.");
-        assertThat(SawChecks.sawStop("", stop, stop, INCHES).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(SawChecks.sawStop("", fifty, stop, INCHES).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(SawChecks.sawStop("", THIRTY, stop, INCHES).margin()).isEqualTo("20° to spare");
+    }
+
+    @Test
+    void sawStop_notSaid_isKnownToFortyFive() {
+        assertThat(SawChecks.sawStop("", Angle.ofDegrees(45), Optional.empty(), INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        Check beyond = SawChecks.sawStop("", Angle.ofDegrees(46), Optional.empty(), INCHES);
+        assertThat(beyond.verdict()).isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(beyond.advice()).contains("squared block and set 44°");
+    }
+
+    @Test
+    void startHole_eighthMoreThanTheBlade_isTheLeast() {
+        Optional<Length> blade = Optional.of(Length.ofSixtyFourths(24));
+
+        assertThat(SawChecks.startHole("", Optional.of(Length.ofInches(0.5)), blade, INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        Check falls = SawChecks.startHole("", Optional.of(Length.ofSixtyFourths(31)), blade, INCHES);
+        assertThat(falls.margin()).isEqualTo("short by 1/64 in");
+        assertThat(falls.advice()).startsWith("Start from a bit of 1/2 in");
+        assertThat(SawChecks.startHole("", Optional.of(Length.ofInches(2)), Optional.empty(), INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
     }
 
     @Test

@@ -9,7 +9,7 @@ import org.kerfleaf.export.drawing.Rich;
 import org.kerfleaf.export.drawing.Style;
 import org.kerfleaf.plan.Plan;
 
-/** The build as a whole: three views with sizes, a slice, and the picture of it taken apart. */
+/** The build as a whole: three views with sizes, a slice, the picture of it taken apart, and rain on it. */
 final class BuildPages {
     private static final Style TITLE = Style.LABEL_SEMI;
     private static final double CAPTION = 12;
@@ -46,6 +46,11 @@ final class BuildPages {
         drawings.named(Drawings.TAKEN_APART).ifPresent(apart -> {
             flow.page("The build, taken apart", "Taken apart", "");
             add(flow, apart, flow.left(), "");
+        });
+        drawings.named(Drawings.RAIN).ifPresent(rain -> {
+            flow.page("Where the rain goes", "Where the rain goes", "");
+            Drawing drawing = rain.within(flow.width(), flow.left() - CAPTION);
+            flow.add(Block.picture(drawing.height() + 4, (ink, x, y, w) -> drawing.paint(ink, x, y)));
         });
     }
 

@@ -68,9 +68,10 @@ final class KernelPlanner implements WorkbookPlanner, ReachReader {
 
     @Override
     public Planned plan(Path file, Wishes wishes) {
-        Workbook workbook = withCells(file);
         try (Kernel kernel =
                 Kernel.start(wishes.limits(), reached -> allowances.has(reached.content()), CompiledCache.ofUser())) {
+            // Read while the process for its cells starts.
+            Workbook workbook = withCells(file);
             WorkbookSource source = WorkbookSource.of(workbook);
             KernelOutcome outcome = kernel.run(source, wishes.sizes());
             if (outcome.withheld().isPresent()) {

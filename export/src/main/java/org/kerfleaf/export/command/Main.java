@@ -24,6 +24,7 @@ public final class Main {
         // Drawing must not look for a screen.
         System.setProperty("java.awt.headless", "true");
         int status = Kerfleaf.run(bench(), arguments);
+        Archive.keep(System.getenv());
         System.exit(status);
     }
 

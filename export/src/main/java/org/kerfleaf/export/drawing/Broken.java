@@ -109,6 +109,11 @@ record Broken(Axis axis, double from, double to, double kept) {
         return place <= from ? place + leftOut() : from + leftOut() + within * kept;
     }
 
+    /** A point where it is drawn. */
+    Vector moved(Vector point) {
+        return point.plus(axis.unit().times(drawn(axis, of(axis, point)) - of(axis, point)));
+    }
+
     /** A fastener where it is drawn. */
     DrivenFastener moved(DrivenFastener fastener) {
         Vector by = axis.unit().times(drawn(axis, of(axis, fastener.head())) - of(axis, fastener.head()));

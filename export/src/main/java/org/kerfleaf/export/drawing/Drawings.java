@@ -15,7 +15,7 @@ import org.kerfleaf.shape.Bounds;
 
 /**
  * All drawings that can be made of a plan, each by a name that stays: {@code front}, {@code side}, {@code top}, {@code views} (the
- * three on one sheet), {@code slice}, {@code taken apart}, {@code part A}, {@code step 3}. None where nothing is placed. Long thin parts are
+ * three on one sheet), {@code slice}, {@code taken apart}, {@code rain}, {@code part A}, {@code step 3}. None where nothing is placed. Long thin parts are
  * interrupted; the three views on one sheet show the build that most pieces belong to, without the long post it is mounted on.
  */
 public final class Drawings {
@@ -27,6 +27,9 @@ public final class Drawings {
 
     /** Every piece moved out of its place. */
     public static final String TAKEN_APART = "taken apart";
+
+    /** Where rain goes. */
+    public static final String RAIN = "rain";
 
     /** Room on paper, in millimetres. */
     record Room(double wide, double high) {}
@@ -166,6 +169,17 @@ public final class Drawings {
                     "The build with every piece moved out along the way it goes in. " + letters(placed),
                     room -> BuildPicture.filling(apart(), View.DIMETRIC, room.wide(), room.high()));
         }
+        if (plan.rain().isPresent()) {
+            rain();
+        }
+    }
+
+    private void rain() {
+        picture(
+                RAIN,
+                "Where the rain goes",
+                "The build in the rain: arrows show the ways of the water, numbers what it finds.",
+                room -> new RainDrawing(plan, Scene.interrupted(shown), words, room.wide(), room.high()));
     }
 
     private void view(View view, String name, String title, String from) {

@@ -127,6 +127,21 @@ public final class Signs {
                 0.7);
     }
 
+    /**
+     * A board against a mitre saw's fence, seen from above, and the cut across it so many degrees from square; 12 x 6 mm from the
+     * upper left corner.
+     */
+    public static void mitre(Ink ink, double degrees, double x, double y) {
+        double fence = y + 0.7;
+        double front = fence + 3.6;
+        double across = 3.6 * StrictMath.tan(StrictMath.toRadians(Math.min(degrees, 70)));
+        ink.line(x, fence, x + 12, fence, 0.9);
+        ink.line(x, front, x + 12, front, Ink.MIDDLE);
+        double beyond = 1.2 / 3.6;
+        double middle = x + 6;
+        ink.line(middle - across / 2, fence, middle + across * (0.5 + beyond), front + 1.2, 0.7);
+    }
+
     /** Three pencil strokes along the grain, 8 mm long, from the lower left corner. */
     static void grain(Ink ink, double x, double y) {
         ink.line(x + 0.9, y - 2.0, x + 5.6, y - 2.0, Ink.NARROW);

@@ -22,6 +22,16 @@ public record View(String name, Vector right, Vector up) {
     /** Dimetric axonometry, ISO 5456-3: width falls by 7 degrees, depth rises by 42 degrees at half its length. */
     public static final View DIMETRIC = dimetric(StrictMath.toRadians(7), StrictMath.toRadians(42));
 
+    /** The same way from the opposite corner: the back and the left side are seen. */
+    static final View BEHIND = new View(
+            "dimetric, from behind",
+            level(DIMETRIC.right).negated(),
+            level(DIMETRIC.up).negated().plus(Vector.Z));
+
+    private static Vector level(Vector vector) {
+        return new Vector(vector.x(), vector.y(), 0);
+    }
+
     private static View dimetric(double width, double depth) {
         return new View(
                 "dimetric",

@@ -20,12 +20,7 @@ final class LoadSections {
         form.words("part", carried.part())
                 .figure("area", carried.area(), Member::squareMillimetres)
                 .figure("load", carried.load(), Member::grams)
-                .optional("bending", carried.bending(), LoadSections::bending)
-                .optional(
-                        "pull",
-                        carried.pull(),
-                        (pull, of) -> pull.figure("all", of.all(), force -> Member.decimal(force.newtons()))
-                                .figure("each", of.each(), force -> Member.decimal(force.newtons())));
+                .optional("bending", carried.bending(), LoadSections::bending);
     }
 
     private static void bending(Member form, Bending bending) {

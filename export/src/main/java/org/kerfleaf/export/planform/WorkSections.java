@@ -7,15 +7,20 @@ import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.joint.GluedJoint;
+import org.kerfleaf.joint.ScrewChoice;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
+import org.kerfleaf.plan.Rain;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.site.WindLoad;
 
-/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, cautions. */
+/** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, rain, cautions. */
 final class WorkSections {
     private WorkSections() {}
 
@@ -30,6 +35,8 @@ final class WorkSections {
                                 .figure("packs", line.packs(), Member::count)
                                 .texts("uses", line.uses()))
                 .list("fastened", plan.fastened(), WorkSections::fastened)
+                .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
+                .list("glued", plan.fastening().glued(), WorkSections::glued)
                 .list("finish", plan.finish(), WorkSections::finish);
         cost(plan.cost(), top.inside("cost"));
         top.list(
@@ -52,6 +59,7 @@ final class WorkSections {
                         (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
         site(plan.site(), top.inside("site"));
         LoadSections.write(plan.loads(), top.inside("loads"));
+        rain(plan, top);
         top.list(
                 "cautions",
                 plan.cautions(),
@@ -65,22 +73,42 @@ final class WorkSections {
         form.words("saw", setting.saw())
                 .texts("parts", setting.parts())
                 .words("cut", setting.cut())
+                .words("faceUp", setting.faceUp())
                 .figure("tilt", setting.tilt(), Member::degrees)
                 .figure("scale", setting.scale(), Member::degrees)
                 .figure("bladeDepth", setting.bladeDepth(), Member::millimetres)
+                .list("straightedge", setting.straightedge(), WorkSections::straightedge)
                 .list(
-                        "straightedge",
-                        setting.straightedge(),
-                        (edge, of) ->
-                                edge.words("where", of.where()).figure("distance", of.distance(), Member::millimetres))
+                        "set",
+                        setting.set(),
+                        (one, of) -> one.words("what", of.what()).figure("value", of.value(), one::measured))
+                .list(
+                        "guides",
+                        setting.guides(),
+                        (guide, of) -> guide.length("set", of.set())
+                                .list(
+                                        "cuts",
+                                        of.cuts(),
+                                        (cut, one) ->
+                                                cut.number("sheet", one.sheet()).number("cut", one.cut()))
+                                .list("straightedge", of.straightedge(), WorkSections::straightedge))
                 .words("notes", setting.notes());
+    }
+
+    private static void straightedge(Member form, SawSetting.Straightedge edge) {
+        form.words("where", edge.where()).figure("distance", edge.distance(), Member::millimetres);
     }
 
     private static void fastened(Member form, Fastened contact) {
         form.number("step", contact.step())
                 .words("joint", contact.joint())
                 .words("fastener", contact.fastener())
-                .number("count", contact.driven().size());
+                .number("count", contact.count());
+        setting(form.inside("setting"), contact.setting());
+        form.inside("nearest")
+                .lengthOrNull("end", contact.clearances().end())
+                .lengthOrNull("edge", contact.clearances().edge())
+                .lengthOrNull("row", contact.clearances().row());
         bound(form.inside("through"), contact.through());
         form.list("into", contact.into(), WorkSections::bound)
                 .length("moved", contact.moved())
@@ -88,6 +116,46 @@ final class WorkSections {
                         "driven",
                         contact.driven(),
                         (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
+    }
+
+    private static void glued(Member form, GluedJoint joint) {
+        form.number("step", joint.step())
+                .words("joint", joint.joint())
+                .words("glue", joint.glue())
+                .figure("area", joint.area(), Member::squareMillimetres)
+                .figure("grams", joint.grams(), Member::grams)
+                .figure("closing", joint.closing(), of -> Member.decimal(of.toSeconds() / 60.0));
+        form.node().set("openFor", joint.openTime().map(Member::minutes).orElse(null));
+        form.figure("clamps", joint.clamps(), Member::count);
+    }
+
+    private static void chosen(Member form, ScrewChoice choice, MeasureStyle style) {
+        form.words("joint", choice.joint())
+                .words("screw", choice.chosen().map(screw -> screw.words(style)))
+                .figure("length", choice.length(), Member::millimetres)
+                .list(
+                        "refused",
+                        choice.refused(),
+                        (of, refused) ->
+                                of.words("screw", refused.screw().words(style)).words("because", refused.because()));
+    }
+
+    private static void setting(Member form, FastenerSetting setting) {
+        form.words("in", setting.in().words())
+                .figure("clearance", setting.clearance(), Member::millimetres)
+                .figure("pilot", setting.pilot(), Member::millimetres)
+                .figure("leadHole", setting.leadHole(), Member::millimetres)
+                .figure("sunk", setting.sunk(), Member::millimetres)
+                .figure("head", setting.head(), Member::millimetres)
+                .figure("reach", setting.reach(), Member::millimetres)
+                .figure("diameters", setting.diameters(), of -> Member.decimal(of.value()))
+                .figure("tip", setting.tip(), Member::millimetres)
+                .figure("thread", setting.thread(), Member::millimetres)
+                .figure("gravity", setting.gravity(), of -> Member.decimal(of.value()))
+                .figure("holds", setting.holds(), of -> Member.decimal(of.newtons()))
+                .figure("holdsDamp", setting.holdsDamp(), of -> Member.decimal(of.newtons()))
+                .words("notHeld", setting.notHeld())
+                .words("note", setting.holds().map(known -> SitePlan.DEFERS));
     }
 
     private static void bound(Member form, Fastened.Bound piece) {
@@ -167,6 +235,23 @@ final class WorkSections {
                 .map(caution -> caution.topic().title())
                 .distinct()
                 .toList();
+    }
+
+    private static void rain(Plan plan, Member top) {
+        Member form = top.inside("rain");
+        plan.rain()
+                .ifPresent(rain -> form.words("limits", Rain.LIMITS)
+                        .list(
+                                "marks",
+                                rain.marks(),
+                                (mark, of) -> mark.number("number", of.number())
+                                        .words("kind", of.kind().words())
+                                        .texts("parts", of.parts())
+                                        .words("where", of.where())
+                                        .figure("length", of.much(), Member::millimetres)
+                                        .words("words", of.words())
+                                        .words("advice", of.advice())
+                                        .list("at", of.at(), (place, at) -> place.point("point", at))));
     }
 
     private static void site(Optional<SitePlan> site, Member form) {

@@ -15,9 +15,12 @@
  * </ul>
  *
  * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
- * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code finish},
+ * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code chosen}
+ * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, {@code length}, {@code refused}),
+ * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
+ * {@code finish},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
- * ground), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
+ * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
  *
  * <p>{@code chains}: for each build, from 0, and each {@code axis} ({@code x} to the right, {@code y} to the back, {@code z}
@@ -25,13 +28,21 @@
  * "overall", "lacks", "closes", "held": [{"size", "value", "span"}]}}; {@code first} is the part the build begins with,
  * {@code held} the maker's sizes that a span of the chain is as long as.
  *
+ * <p>{@code rain}: what rain finds on the finished build, {@code {"limits", "marks": [{"number", "kind", "parts", "where", "length",
+ * "words", "advice", "at": [{"point"}]}]}}; {@code number} is the mark's in the drawing {@code rain}, {@code advice} is empty where the
+ * workbook already does something about it.
+ *
  * <p>Where sizes were tried there is one more member, {@code changes}: everything that is otherwise than in the workbook as
  * written, {@code {"topic", "subject", "aspect", "before", "after"}}. {@code aspect} is empty for the thing itself; {@code
  * before} is {@code null} for what appeared, {@code after} for what went; what is no measure and no count, money too, is in
  * words.
  *
  * <p>{@code fastened} has a member for every contact that fasteners are driven through: {@code step}, {@code joint},
- * {@code fastener}, {@code count}, {@code through} and each of {@code into} as {@code part} and {@code piece} (from 1, in the
+ * {@code fastener}, {@code count}, {@code setting} (how each is set: {@code in} what it holds, holes, {@code sunk} and
+ * {@code head} of the countersink, {@code reach}, the same in {@code diameters}, {@code tip} (wood beyond it), {@code thread} in the
+ * second part, {@code gravity} of its wood, {@code holds} against a straight pull and {@code holdsDamp}, both in newtons,
+ * {@code notHeld} why that is not known, {@code note} that the load is an estimate), {@code nearest} ({@code end},
+ * {@code edge}, {@code row}: how near one stands), {@code through} and each of {@code into} as {@code part} and {@code piece} (from 1, in the
  * order of placing), {@code moved} (how far the row went along the contact so that no two meet), and {@code driven}, each with
  * {@code head} (on the face it is driven from) and {@code tip} as {@code [x, y, z]}: x to the right, y to the back, z up.
  *
@@ -42,8 +53,8 @@
  * where the ground is not known.
  *
  * <p>{@code loads}: {@code carried} ({@code load} in grams over {@code area}; {@code bending} with {@code stiffness} in pascals,
- * {@code sag} and {@code sagInTime}, and of each of the usual {@code limits} what it {@code allowed} and the {@code longest} span;
- * {@code pull} on brackets in newtons) and {@code lifted} ({@code weight}, where it balances, the {@code limit} of the people who lift it,
+ * {@code sag} and {@code sagInTime}, and of each of the usual {@code limits} what it {@code allowed} and the {@code longest} span) and
+ * {@code lifted} ({@code weight}, where it balances, the {@code limit} of the people who lift it,
  * {@code tipping} about the post in newton metres). What is not known is {@code null}.
  *
  * <p>With reasons there is one more member, {@code reasons}: from the place of a figure in this document, written as a JSON

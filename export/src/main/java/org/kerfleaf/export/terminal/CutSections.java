@@ -14,19 +14,16 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
-import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.sketch.Problem;
 
-/** What is wrong, then parts, layouts and saw settings. */
+/** What is wrong, then parts and layouts; saw settings are {@link SawSection}. */
 final class CutSections {
     private final Plan plan;
     private final MeasureStyle style;
-    private final String unit;
 
     private CutSections(Plan plan) {
         this.plan = plan;
         this.style = plan.style();
-        this.unit = style.unit().symbol();
     }
 
     static List<Section> of(Plan plan) {
@@ -39,11 +36,7 @@ final class CutSections {
                         told::parts),
                 new Section("Sheets", told.inUnit(), !plan.sheets().isEmpty(), told::sheets),
                 new Section("Boards", told.inUnit(), !plan.boards().isEmpty(), told::boards),
-                new Section(
-                        "Saw settings",
-                        "angles from square",
-                        !plan.sawSettings().isEmpty(),
-                        told::settings));
+                SawSection.of(plan));
     }
 
     static Section problems(Plan plan) {
@@ -239,47 +232,5 @@ final class CutSections {
 
     private String letter(String part) {
         return plan.part(part).map(PlannedPart::letter).orElse("");
-    }
-
-    private void settings(Page page) {
-        Grid grid = new Grid()
-                .words("Saw")
-                .words("Parts")
-                .words("Cut")
-                .number("Tilt")
-                .number("Scale")
-                .tape("Depth, " + unit)
-                .words("What to watch");
-        for (SawSetting setting : plan.sawSettings()) {
-            grid.row(
-                    Cell.of(setting.saw()),
-                    Cell.of(String.join(" ", setting.parts())),
-                    Cell.of(setting.cut()),
-                    Cell.of(setting.tilt().value().in(style)),
-                    Cell.of(setting.scale()
-                            .map(scale -> scale.value().in(style))
-                            .orElse("")),
-                    setting.bladeDepth()
-                            .map(depth -> Cell.of(depth.value(), style))
-                            .orElse(Cell.EMPTY),
-                    Cell.of(watch(setting)));
-        }
-        page.grid(grid);
-        page.beforeReasons();
-        for (SawSetting setting : plan.sawSettings()) {
-            String which = "%s, %s".formatted(setting.saw(), setting.cut());
-            page.why(which + ", tilt", setting.tilt());
-            page.why(which + ", scale", setting.scale());
-            page.why(which + ", depth", setting.bladeDepth());
-            setting.straightedge().forEach(edge -> page.why(which + ", straightedge", edge.distance()));
-        }
-    }
-
-    private String watch(SawSetting setting) {
-        String edges = setting.straightedge().stream()
-                .map(edge -> "Straightedge %s from the line, %s."
-                        .formatted(edge.distance().value().in(style), edge.where()))
-                .collect(Collectors.joining(" "));
-        return (edges + " " + setting.notes()).strip();
     }
 }

@@ -44,8 +44,7 @@ final class LoadSection {
                 .number("Carries")
                 .number("Spans")
                 .number("Sags")
-                .number("In time")
-                .number("Pull, upper screws");
+                .number("In time");
         for (Carried carried : loads.carried()) {
             Optional<Bending> bending = carried.bending();
             grid.row(
@@ -53,8 +52,7 @@ final class LoadSection {
                     Cell.of(carried.load().value().in(style)),
                     Cell.of(bending.map(b -> b.span().value().in(style)).orElse(NOT_KNOWN)),
                     Cell.of(bending.map(b -> sag(b.sag())).orElse(NOT_KNOWN)),
-                    Cell.of(bending.map(b -> sag(b.sagInTime())).orElse(NOT_KNOWN)),
-                    Cell.of(carried.pull().map(p -> p.all().value().in(style)).orElse("")));
+                    Cell.of(bending.map(b -> sag(b.sagInTime())).orElse(NOT_KNOWN)));
         }
         page.grid(grid);
     }
@@ -100,7 +98,6 @@ final class LoadSection {
             page.why(carried.part() + ", sag", bending.sag());
             page.why(carried.part() + ", sag in time", bending.sagInTime());
         });
-        carried.pull().ifPresent(pull -> page.why(carried.part() + ", pull", pull.all()));
     }
 
     private void why(Lifted lifted) {

@@ -16,11 +16,13 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.PlannedStep.Take;
+import org.kerfleaf.plan.Rain;
+import org.kerfleaf.plan.RainMark;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
 
-/** Hardware, finish, site, cost, checks, steps and cautions. */
+/** Hardware, finish, site, rain, cost, checks, steps and cautions. */
 final class WorkSections {
     private static final String NOT_KNOWN = "not known";
     private static final List<Verdict> ORDER = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
@@ -39,6 +41,11 @@ final class WorkSections {
                 !plan.cost().lines().isEmpty() || !plan.cost().compare().isEmpty();
         return List.of(
                 new Section("Hardware", "", !plan.hardware().isEmpty(), told::hardware),
+                new Section(
+                        "Fastening",
+                        "joint by joint",
+                        !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
+                        page -> FasteningText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
                 new Section(
@@ -47,6 +54,7 @@ final class WorkSections {
                         !plan.loads().carried().isEmpty()
                                 || !plan.loads().lifted().isEmpty(),
                         page -> LoadSection.write(plan, page)),
+                new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
@@ -119,6 +127,29 @@ final class WorkSections {
         };
     }
 
+    private void rain(Page page) {
+        Rain rain = plan.rain().orElseThrow();
+        if (rain.marks().isEmpty()) {
+            page.paragraph("It finds no way into the wood and no place to stay.");
+        } else {
+            Grid grid = new Grid().number("").words("Where").words("What").words("What helps");
+            for (RainMark mark : rain.marks()) {
+                grid.row(
+                        Cell.of(mark.number()),
+                        Cell.of(mark.title()),
+                        Cell.of(mark.words()),
+                        Cell.of(mark.isOpen() ? mark.advice() : "-"));
+            }
+            page.grid(grid);
+        }
+        page.blank();
+        page.paragraph(Rain.LIMITS);
+        page.beforeReasons();
+        for (RainMark mark : rain.marks()) {
+            page.why(mark.number() + " " + mark.title(), mark.much());
+        }
+    }
+
     private void cost(Page page) {
         Cost cost = plan.cost();
         Grid grid = new Grid()
@@ -179,7 +210,8 @@ final class WorkSections {
                         amount(Optional.of(both.total().value())),
                         difference(both.asBought().value()),
                         both.asUsed()
-                                .map(used -> " Of what is used alone, %s.".formatted(amount(Optional.of(used.value()))))
+                                .map(used -> " Against what is used of the packs it is %s."
+                                        .formatted(amount(Optional.of(used.value()))))
                                 .orElse("")));
         for (LikeForLike.ToolPaid tool : both.tools()) {
             page.paragraph("%s, %s: %s"

@@ -58,6 +58,7 @@ import org.kerfleaf.reason.Given;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.saw.Reading;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.schedule.Schedule;
@@ -142,6 +143,7 @@ public final class PlanFixture {
                 plan.schedule(),
                 plan.site(),
                 plan.loads(),
+                plan.rain(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -174,6 +176,7 @@ public final class PlanFixture {
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
                 Optional.empty(),
                 new Loads(List.of(), List.of()),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -205,6 +208,7 @@ public final class PlanFixture {
                 plan.schedule(),
                 plan.site(),
                 plan.loads(),
+                plan.rain(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -214,7 +218,7 @@ public final class PlanFixture {
 
     /** With one contact whose fasteners have their places. */
     public static Plan fastened(Fastened contact) {
-        return plan(MeasureStyle.INCHES, List.of(), new Fastening(List.of(contact), List.of()));
+        return plan(MeasureStyle.INCHES, List.of(), new Fastening(List.of(contact), List.of(), List.of(), List.of()));
     }
 
     private static Plan plan(MeasureStyle style, List<Problem> problems) {
@@ -256,6 +260,7 @@ public final class PlanFixture {
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
                 Optional.of(site()),
                 new Loads(List.of(), List.of()),
+                Optional.empty(),
                 cautions(),
                 Optional.of(new Overall(
                         figure(inches(20, 20), "width and two thicknesses"),
@@ -471,6 +476,7 @@ public final class PlanFixture {
                         "circular saw",
                         List.of("A", "C", "D"),
                         "all straight cuts",
+                        "good face down",
                         figure(Angle.ZERO, "square"),
                         Optional.empty(),
                         Optional.of(Figure.of(
@@ -485,20 +491,31 @@ public final class PlanFixture {
                                 new Straightedge(
                                         "left of the saw, on the waste side",
                                         figure(inches(1, 40), "base edge to blade and the kerf"))),
-                        "Good face down."),
+                        List.of(),
+                        List.of(new SawSetting.Guide(
+                                inches(11, 0),
+                                List.of(new SawSetting.NumberedCut(1, 2)),
+                                List.of(new Straightedge(
+                                        "left of the saw, on the keep side",
+                                        figure(inches(9, 32), "set − base edge to blade"))))),
+                        ""),
                 new SawSetting(
                         "circular saw",
                         List.of("B"),
                         "top edge, long point inside",
+                        "good face down",
                         figure(Angle.ofDegrees(14.5), "the slope"),
                         Optional.empty(),
                         Optional.of(figure(inches(1, 0), "t / cos tilt + 1/4 in")),
+                        List.of(),
+                        List.of(),
                         List.of(),
                         "Measure base to blade again at this tilt."),
                 new SawSetting(
                         "mitre saw",
                         List.of("E"),
                         "both ends",
+                        "good face up",
                         figure(Angle.ZERO, "square"),
                         Optional.of(Figure.of(
                                 Angle.ofDegrees(22.5),
@@ -507,7 +524,9 @@ public final class PlanFixture {
                                 Given.given("corner", Angle.ofDegrees(45)))),
                         Optional.empty(),
                         List.of(),
-                        "Stop block at the long point."));
+                        List.of(new Reading("stop block, long point, E, 2 pieces", figure(inches(18, 0), "length"))),
+                        List.of(),
+                        ""));
     }
 
     private static List<HardwareLine> hardware() {

@@ -7,8 +7,8 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import org.kerfleaf.kernel.wire.Channel;
+import org.kerfleaf.kernel.wire.Packing;
 import org.kerfleaf.kernel.wire.Request;
-import org.kerfleaf.kernel.wire.WireJson;
 import org.kerfleaf.sketch.Sketch;
 
 /**
@@ -61,10 +61,10 @@ public final class ChildMain {
         }
     }
 
-    // The first JSON in a process takes a second on a busy machine; better while nobody waits.
-    private static void warmUp() {
+    // What is done for the first time takes longest; better while nobody waits.
+    private static void warmUp() throws IOException {
         Sketch none = new Sketch("", java.util.List.of(), java.util.List.of());
-        WireJson.mapper().readValue(WireJson.mapper().writeValueAsBytes(none), Sketch.class);
+        Packing.unpack(Sketch.class, Packing.pack(Sketch.class, none));
     }
 
     private static String firstLine(InputStream in) throws IOException {

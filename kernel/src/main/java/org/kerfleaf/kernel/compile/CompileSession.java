@@ -1,6 +1,5 @@
 package org.kerfleaf.kernel.compile;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -42,10 +41,7 @@ final class CompileSession implements AutoCloseable {
         shell = JShell.builder()
                 .executionEngine(control.provider(), Map.of())
                 .compilerOptions(
-                        "-classpath",
-                        Jars.holding(Words.class, Money.class, JsonTypeInfo.class),
-                        "-proc:none",
-                        "-XDstringConcat=inline")
+                        "-classpath", Jars.holding(Words.class, Money.class), "-proc:none", "-XDstringConcat=inline")
                 .build();
         analysis = shell.sourceCodeAnalysis();
         splitting = new Splitting(analysis);

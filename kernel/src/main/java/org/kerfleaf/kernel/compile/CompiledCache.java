@@ -15,8 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.kerfleaf.kernel.cell.WorkbookSource;
-import org.kerfleaf.kernel.wire.WireJson;
-import tools.jackson.core.JacksonException;
+import org.kerfleaf.kernel.wire.Packing;
 
 /**
  * Keeps what was compiled in a folder, so that a workbook that was opened before need not be compiled again. Only workbooks
@@ -52,11 +51,10 @@ public final class CompiledCache {
                     all, 0, Math.min(DIGEST, all.length), CacheKey.digest().digest(entry), 0, DIGEST)) {
                 return Optional.empty();
             }
-            CompiledWorkbook found =
-                    WireJson.mapper().readValue(entry, CacheEntry.class).at(source);
+            CompiledWorkbook found = Packing.unpack(CacheEntry.class, entry).at(source);
             Files.setLastModifiedTime(file, FileTime.from(Instant.now()));
             return Optional.of(found);
-        } catch (IOException | JacksonException | IndexOutOfBoundsException none) {
+        } catch (IOException | IndexOutOfBoundsException none) {
             return Optional.empty();
         }
     }
@@ -68,7 +66,7 @@ public final class CompiledCache {
         }
         try {
             makeFolder();
-            byte[] entry = WireJson.mapper().writeValueAsBytes(CacheEntry.of(compiled));
+            byte[] entry = Packing.pack(CacheEntry.class, CacheEntry.of(compiled));
             Path written = Files.createTempFile(folder, "new", ENDING);
             try {
                 Files.write(written, concat(CacheKey.digest().digest(entry), entry));
@@ -78,7 +76,7 @@ public final class CompiledCache {
                 Files.deleteIfExists(written);
             }
             prune();
-        } catch (IOException | JacksonException notKept) {
+        } catch (IOException notKept) {
             // Then it is compiled again.
         }
     }

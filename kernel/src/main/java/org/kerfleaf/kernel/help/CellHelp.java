@@ -1,6 +1,5 @@
 package org.kerfleaf.kernel.help;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.sun.source.util.JavacTask;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -46,7 +45,7 @@ public final class CellHelp implements AutoCloseable {
             "--should-stop=ifError=ATTR",
             "--should-stop=ifNoError=ATTR",
             "-classpath",
-            Jars.holding(Words.class, Money.class, JsonTypeInfo.class));
+            Jars.holding(Words.class, Money.class));
     private final Scaffold scaffold = new Scaffold();
     private final WordIndex index = WordIndex.get();
     private String looked = "";

@@ -8,18 +8,15 @@ import java.io.DataOutputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.net.Socket;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Sends and takes frames: four bytes of length, then JSON. A frame longer than {@link #MOST_BYTES} is refused before it
- * is read. Every failure is an {@link IOException}, also JSON that does not fit.
+ * Sends and takes frames: four bytes of length, then a {@linkplain Packing packed} request or report. A frame longer than {@link #MOST_BYTES} is refused before it
+ * is read. Every failure is an {@link IOException}, also bytes that are neither.
  */
 public final class Channel implements Closeable {
     /** The longest frame, in bytes. */
     public static final int MOST_BYTES = 32 * 1024 * 1024;
 
-    private final JsonMapper json = WireJson.mapper();
     private final Socket socket;
     private final DataInputStream in;
     private final DataOutputStream out;
@@ -37,12 +34,7 @@ public final class Channel implements Closeable {
      * @throws IOException if the other end is gone
      */
     public synchronized void send(Object message) throws IOException {
-        byte[] bytes;
-        try {
-            bytes = json.writeValueAsBytes(message);
-        } catch (JacksonException unwritable) {
-            throw new IOException("A message could not be written.", unwritable);
-        }
+        byte[] bytes = Packing.pack(message instanceof Request ? Request.class : Report.class, message);
         if (bytes.length > MOST_BYTES) {
             throw new FrameTooLongException(bytes.length);
         }
@@ -62,8 +54,8 @@ public final class Channel implements Closeable {
             throw new EOFException("The frame ends after %d of %d bytes.".formatted(bytes.length, length));
         }
         try {
-            return json.readValue(bytes, kind);
-        } catch (JacksonException unreadable) {
+            return Packing.unpack(kind, bytes);
+        } catch (IOException unreadable) {
             throw new IOException("A frame that is no " + kind.getSimpleName() + ".", unreadable);
         }
     }

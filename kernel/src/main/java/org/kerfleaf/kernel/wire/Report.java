@@ -1,6 +1,5 @@
 package org.kerfleaf.kernel.wire;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.sketch.Live;
@@ -8,7 +7,6 @@ import org.kerfleaf.sketch.Problem;
 import org.kerfleaf.sketch.Sketch;
 
 /** What the child says during a run, in this order: units, the sketch, live values, done. Or, when asked, what it weighs. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "report")
 public sealed interface Report {
     /** A unit is about to be run, or its value about to be read; {@code printed} was printed since the last one. */
     record Began(int unit, String printed) implements Report {}

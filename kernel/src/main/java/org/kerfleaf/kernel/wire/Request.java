@@ -1,13 +1,11 @@
 package org.kerfleaf.kernel.wire;
 
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.kerfleaf.sketch.Sketch;
 
 /** What the child is asked: to take a workbook, then to run the one it has, as often as wanted. */
-@JsonTypeInfo(use = JsonTypeInfo.Id.SIMPLE_NAME, property = "request")
 public sealed interface Request {
     /**
      * Takes a workbook in place of the one before; answers nothing.
