@@ -31,6 +31,7 @@ import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -142,7 +143,14 @@ public final class SamplePlan {
                         figure(Volume.ofCubicMillimetres(5_148_518), "π · r² · depth of the gravel"),
                         figure(Length.ofInches(40), "hole less gravel"),
                         Optional.of(figure(Length.ofInches(33.5), "post top and seat")),
-                        Optional.of(figure(Length.ofInches(45.5), "box bottom and door")))),
+                        Optional.of(figure(Length.ofInches(45.5), "box bottom and door")),
+                        figure(Volume.ofCubicMillimetres(70_792_116), "hole · 1.25"),
+                        Optional.empty(),
+                        Optional.of(figure(Length.ofInches(32), "post - in the ground")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty())),
+                new Loads(List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 SampleSteps.cautions(),
@@ -521,7 +529,8 @@ public final class SamplePlan {
                         Optional.of(Money.of(USD, 74)),
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
                         Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
-                        List.of("post", "paint"))));
+                        List.of("post", "paint"),
+                        Optional.empty())));
     }
 
     private CostLine line(Department department, String what, String detail, int packs, double share, String price) {

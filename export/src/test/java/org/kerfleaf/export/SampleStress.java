@@ -19,6 +19,7 @@ import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -155,7 +156,13 @@ public final class SampleStress {
         }
         List<Cost.KitComparison> kits = p.cost().compare().stream()
                 .map(kit -> new Cost.KitComparison(
-                        kit.name(), kit.price(), kit.freight(), kit.total(), Optional.empty(), kit.lacks()))
+                        kit.name(),
+                        kit.price(),
+                        kit.freight(),
+                        kit.total(),
+                        Optional.empty(),
+                        kit.lacks(),
+                        Optional.empty()))
                 .toList();
         Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits);
         List<PlannedStep> steps = new ArrayList<>();
@@ -239,6 +246,7 @@ public final class SampleStress {
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
                 Optional.empty(),
+                new Loads(List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -283,6 +291,7 @@ public final class SampleStress {
                 steps,
                 schedule,
                 p.site(),
+                p.loads(),
                 p.rain(),
                 p.doors(),
                 cautions,

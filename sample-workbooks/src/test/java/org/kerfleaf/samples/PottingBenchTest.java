@@ -12,9 +12,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.kerfleaf.plan.Fastened;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
+import org.kerfleaf.rules.Check;
+import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.shape.PlacedSolid;
+import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.sketch.SagLimit;
 
 /**
  * The figures of the potting bench, worked outside the program (72 in long, boards 5 1/2 in with gaps of 1/4 in), read off the
@@ -79,6 +84,15 @@ class PottingBenchTest {
         assertThat(PLAN.hardware()).anySatisfy(line -> assertThat(line.what()).startsWith("carriage bolt 3/8 × 6 in"));
     }
 
+    // ---- what it carries: statics, worked by hand (scenario D) ---------------------------------------------------
+
+    private static Loads.Carried carried(Plan plan, String part) {
+        return plan.loads().carried().stream()
+                .filter(c -> c.part().equals(part))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** 234.78 lb/in · (2 1/2 - 7/32) in of thread at G 0.42 (NDS 2018 12.2-1). */
     @Test
     void lag_intoAStud_holds535Pounds() {
@@ -111,6 +125,80 @@ class PottingBenchTest {
                 .filter(f -> f.joint().equals(joint))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static Loads.Bending bending(Plan plan, String part) {
+        return carried(plan, part).bending().orElseThrow();
+    }
+
+    @Test
+    void top_carries455Pounds_andTheRailHalfOfIt() {
+        assertThat(carried(PLAN, "Top board").area().value().inSquareFeet()).isCloseTo(11.375, EXACT);
+        assertThat(carried(PLAN, "Top board").load().value().inPounds()).isCloseTo(455, EXACT);
+        Loads.Bending rail = bending(PLAN, "Front rail");
+        assertThat(rail.span().value().inInches()).isEqualTo(62);
+        assertThat(rail.onSpan().value().inPounds() / 62).isCloseTo(3.1597, within(5e-5));
+        assertThat(rail.sag().value().inInches()).isCloseTo(0.0945, within(5e-5));
+        assertThat(allowed(rail, SagLimit.WOODWORK_STANDARD)).isCloseTo(0.431, within(5e-4));
+        assertThat(bending(PLAN, "Top board").span().value().inInches()).isEqualTo(22);
+    }
+
+    @Test
+    void shelf_sag_dependsOnTheLimitNamed() {
+        Loads.Bending shelf = bending(PLAN, "Shelf");
+        assertThat(shelf.sag().value().inInches()).isCloseTo(0.0564, within(5e-5));
+        assertThat(shelf.sagInTime().value().inInches()).isCloseTo(0.0846, within(5e-5));
+        assertThat(allowed(shelf, SagLimit.FIRST_LOAD)).isCloseTo(0.0533, within(5e-5));
+        assertThat(allowed(shelf, SagLimit.VISIBLE)).isCloseTo(0.0833, within(5e-5));
+        assertThat(allowed(shelf, SagLimit.WOODWORK_STANDARD)).isCloseTo(0.222, within(5e-4));
+        assertThat(sag(PLAN).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(sag(PLAN).result()).contains("1/32 in for each foot", SitePlan.DEFERS);
+        assertThat(sag(Sample.BENCH.planWith("heldTo(VISIBLE)", "heldTo(FIRST_LOAD)"))
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(sag(Sample.BENCH.planWith("heldTo(VISIBLE)", "heldTo(VISIBLE).staysOn()"))
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(sag(Sample.BENCH.planWith("heldTo(VISIBLE)", "heldTo(WOODWORK_STANDARD)"))
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(sag(Sample.BENCH.planWith("\"32 in\"", "\"40 in\"")).verdict())
+                .isEqualTo(Verdict.SHORT);
+    }
+
+    @Test
+    void shelf_sag_isNotKnownWithoutItsLimitOrItsWood() {
+        Check noLimit = sag(Sample.BENCH.planWith(".heldTo(VISIBLE)", ""));
+        assertThat(noLimit.verdict()).isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(noLimit.result()).contains("0.056 in at first and 0.085 in with time");
+        assertThat(sag(Sample.BENCH.planWith(".species(\"eastern white pine\")", ""))
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
+    }
+
+    private static Check sag(Plan plan) {
+        return plan.check("Sag: Shelf").orElseThrow();
+    }
+
+    private static double allowed(Loads.Bending bending, SagLimit limit) {
+        return bending.limits().stream()
+                .filter(l -> l.limit() == limit)
+                .findFirst()
+                .orElseThrow()
+                .allowed()
+                .inInches();
+    }
+
+    /** The sag by moment area: the first moment of M/EI over half the span, summed strip by strip. */
+    private static double byMomentArea(double perInch, double span, double e, double wide, double high) {
+        double sum = 0;
+        int strips = 2000;
+        double dx = span / 2 / strips;
+        for (int i = 0; i < strips; i++) {
+            double x = (i + 0.5) * dx;
+            sum += x * perInch * x * (span - x) / 2 * dx;
+        }
+        return sum / (e * wide * high * high * high / 12);
     }
 
     static Stream<Map<String, String>> variants() {
@@ -147,6 +235,12 @@ class PottingBenchTest {
         assertThat(boards.get(3).bounds().high().y())
                 .isCloseTo(built.piece("Ledger").bounds().high().y(), EXACT);
         assertThat(built.contacts("Top board", "Joist")).hasSize(16);
+        double inches = length / INCH;
+        double perInch = 40.0 / 144 * deep / INCH / 2;
+        Loads.Bending rail = bending(plan, "Front rail");
+        assertThat(rail.span().value().inInches()).isCloseTo(inches - 10, EXACT);
+        assertThat(rail.sag().value().inInches())
+                .isCloseTo(byMomentArea(perInch, inches - 10, 1.2e6, 1.5, 3.5), within(1e-6));
         // A leg stands in the corner of rail and outer joist: 3 1/2 by 3 1/2 in of each.
         assertThat(built.contacts("Leg", "Front rail"))
                 .hasSize(2)

@@ -31,6 +31,7 @@ public record Cost(
      * @param total price and freight
      * @param difference the kit's total less the build as bought: positive if building is cheaper; not known where that is
      * @param lacks what the kit leaves out and the build has, so the two are not yet like for like
+     * @param likeForLike both with the same things; empty where the price of what the kit lacks is not known
      */
     public record KitComparison(
             String name,
@@ -38,5 +39,12 @@ public record Cost(
             Optional<Money> freight,
             Figure<Money> total,
             Optional<Figure<Money>> difference,
-            List<String> lacks) {}
+            List<String> lacks,
+            Optional<LikeForLike> likeForLike) {
+
+        /** The same, set against this build like for like. */
+        public KitComparison with(Optional<LikeForLike> both) {
+            return new KitComparison(name, price, freight, total, difference, lacks, both);
+        }
+    }
 }

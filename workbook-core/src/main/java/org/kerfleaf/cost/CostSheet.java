@@ -136,6 +136,7 @@ public final class CostSheet {
                         ARITHMETIC,
                         given("kit with freight", total),
                         given("materials", materials))),
-                kit.lacks);
+                kit.lacks,
+                Optional.empty());
     }
 }

@@ -106,6 +106,14 @@ final class Assembly {
         return pieces.values().stream().flatMap(List::stream).toList();
     }
 
+    /** Everything that stands in one frame with a placing: its build, what it is mounted on and what is mounted on it. */
+    List<Piece> standingWith(Origin placing) {
+        Origin group = group(root(placing));
+        return all().stream()
+                .filter(p -> group(root(p.placing())).equals(group))
+                .toList();
+    }
+
     /** The pieces of the build that a placing belongs to. */
     List<Piece> buildOf(Origin placing) {
         Origin root = root(placing);

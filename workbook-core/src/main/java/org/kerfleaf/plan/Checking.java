@@ -1,5 +1,6 @@
 package org.kerfleaf.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.kerfleaf.cost.Cost;
@@ -9,7 +10,7 @@ import org.kerfleaf.rules.Check;
 final class Checking {
     private Checking() {}
 
-    static List<Check> all(Planned planned, List<Hung> hung, Cost cost) {
+    static List<Check> all(Planned planned, List<Hung> hung, Cost cost, LocalDate day) {
         List<Check> checks = new ArrayList<>();
         checks.addAll(new PlaceChecking(planned).all());
         checks.addAll(new StockChecking(planned).all());
@@ -21,7 +22,8 @@ final class Checking {
         checks.addAll(new RainChecking(planned).all());
         checks.addAll(new DoorChecking(planned).all());
         checks.addAll(new SwingChecking(planned, hung).all());
-        checks.addAll(new SiteChecking(planned).all(cost));
+        checks.addAll(new LoadChecking(planned).all());
+        checks.addAll(new SiteChecking(planned).all(cost, day));
         return checks;
     }
 }

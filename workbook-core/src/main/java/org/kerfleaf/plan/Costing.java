@@ -4,15 +4,20 @@ import static org.kerfleaf.reason.Given.given;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cost.CostSheet;
 import org.kerfleaf.cost.Department;
+import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.cutting.BoardLayout;
 import org.kerfleaf.cutting.BoardSize;
 import org.kerfleaf.cutting.SheetLayout;
@@ -24,12 +29,15 @@ import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.site.Concrete;
 import org.kerfleaf.sketch.BoughtKit;
 import org.kerfleaf.sketch.Hole;
+import org.kerfleaf.sketch.Paint;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Sheet;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Supply;
+import org.kerfleaf.sketch.Tool;
 
 /** Lists everything to buy with its price, and how much of it the build uses. */
 final class Costing {
@@ -69,10 +77,54 @@ final class Costing {
         finishing.all().forEach(bought -> costs.add(finish(bought)));
         finishing.unmeasured().forEach(supply -> costs.add(unmeasured(supply)));
         siting.hole().filter(hole -> hole.gravel().isPositive()).ifPresent(hole -> costs.add(gravel(hole)));
+        siting.hole().flatMap(this::concrete).ifPresent(costs::add);
         for (BoughtKit kit : sketch.all(BoughtKit.class)) {
             known(kit.price()).ifPresent(price -> costs.compare(kit.name(), price, known(kit.freight()), kit.lacks()));
         }
-        return costs.cost();
+        Cost cost = costs.cost();
+        return new Cost(
+                cost.lines(),
+                cost.bought(),
+                cost.used(),
+                cost.notKnown(),
+                cost.compare().stream()
+                        .map(kit ->
+                                kit.with(lacked(kit, cost).flatMap(money -> LikeForLike.of(kit, cost, money, tools()))))
+                        .toList());
+    }
+
+    private List<LikeForLike.Tool> tools() {
+        return sketch.all(Tool.class).stream()
+                .flatMap(tool -> known(tool.price()).map(price -> new LikeForLike.Tool(tool.name(), price)).stream())
+                .toList();
+    }
+
+    /** What this build pays for everything a kit leaves out; empty where one of them has no line here or no price. */
+    private Optional<Money> lacked(Cost.KitComparison kit, Cost cost) {
+        Set<CostLine> left = new LinkedHashSet<>();
+        for (String thing : kit.lacks()) {
+            List<CostLine> lines = cost.lines().stream()
+                    .filter(line -> isFor(line, thing.toLowerCase(Locale.ROOT)))
+                    .toList();
+            if (lines.isEmpty() || lines.stream().anyMatch(line -> line.bought().isEmpty())) {
+                return Optional.empty();
+            }
+            left.addAll(lines);
+        }
+        return Optional.of(
+                left.stream().map(line -> line.bought().orElseThrow()).reduce(Money.zero(currency), Money::plus));
+    }
+
+    /** A thing is a line of the list by its own name, a part cut from it, or what is painted with: {@code paint}. */
+    private boolean isFor(CostLine line, String thing) {
+        String what = line.what().toLowerCase(Locale.ROOT);
+        boolean cutFrom = parts.stream()
+                .filter(p -> p.name().toLowerCase(Locale.ROOT).equals(thing))
+                .anyMatch(p ->
+                        line.department() == Department.TIMBER && line.what().startsWith(p.stock()));
+        boolean painted = thing.equals("paint")
+                && sketch.all(Paint.class).stream().anyMatch(p -> p.name().equals(line.what()));
+        return what.matches(".*\\b" + Pattern.quote(thing) + "\\b.*") || cutFrom || painted;
     }
 
     private List<CostLine> sheets() {
@@ -190,6 +242,26 @@ final class Costing {
                         given("bag", hole.bag().get())),
                 Optional.of(share(need.value().dividedBy(hole.bag().get()) / bags, "needed / bought")),
                 known(hole.price()));
+    }
+
+    private Optional<CostLine> concrete(Hole hole) {
+        return hole.concrete()
+                .flatMap(bag -> siting.filling(hole)
+                        .flatMap(filling -> filling.bags()
+                                .map(bags -> new CostLine(
+                                        Department.GROUND,
+                                        "dry concrete mix",
+                                        "bag of " + bag.holds().in(style) + "; "
+                                                + filling.volume().value().bulk(style) + " needed",
+                                        bags,
+                                        Optional.of(share(
+                                                filling.volume()
+                                                                .value()
+                                                                .dividedBy(Concrete.makes(bag.holds())
+                                                                        .value())
+                                                        / bags.value(),
+                                                "needed / bought")),
+                                        known(bag.price())))));
     }
 
     /** A price in another currency than the workbook's is no price here. */

@@ -17,6 +17,7 @@ import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.site.WindLoad;
 
 /** A plan as one flat list: what of which thing has which value. The first fact of a thing stands for the thing itself. */
 final class Facts {
@@ -172,5 +173,16 @@ final class Facts {
         put(Topic.SITE, "post in the ground", "", site.inGround());
         site.boxBottom().ifPresent(height -> put(Topic.SITE, "underside above ground", "", height));
         site.latch().ifPresent(height -> put(Topic.SITE, "latch above ground", "", height));
+        site.filling().ifPresent(filling -> {
+            put(Topic.SITE, filling.with() + " round the post", "", filling.volume());
+            filling.bags().ifPresent(bags -> put(Topic.SITE, "bags of concrete", "", Count.of(bags.value())));
+        });
+        site.wind().ifPresent(wind -> {
+            put(Topic.SITE, "wind on the box", "push", wind.push());
+            put(Topic.SITE, "wind on the box", "turning at the ground", wind.moment());
+            wind.needs()
+                    .flatMap(WindLoad.Needs::doubled)
+                    .ifPresent(depth -> put(Topic.SITE, "wind on the box", "depth with bearing doubled", depth));
+        });
     }
 }

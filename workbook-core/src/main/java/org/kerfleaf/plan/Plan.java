@@ -50,6 +50,7 @@ import org.kerfleaf.sketch.Problem;
  * @param steps the build steps
  * @param schedule hours of work and waiting
  * @param site post, hole and reach, if the build stands in the ground
+ * @param loads what parts carry and people lift
  * @param rain where rain goes on the finished build; empty if it stands under a roof or that was not said
  * @param doors what hangs on hinges, and what is glazed
  * @param cautions what can hurt somebody in this build
@@ -79,6 +80,7 @@ public record Plan(
         List<PlannedStep> steps,
         Schedule schedule,
         Optional<SitePlan> site,
+        Loads loads,
         Optional<Rain> rain,
         Doors doors,
         List<Caution> cautions,
@@ -121,6 +123,7 @@ public record Plan(
                 steps,
                 schedule,
                 site,
+                loads,
                 rain,
                 doors,
                 cautions,

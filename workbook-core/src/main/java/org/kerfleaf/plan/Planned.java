@@ -23,6 +23,8 @@ record Planned(
         List<SawSetting> settings,
         Stocking stocking,
         Siting siting,
+        Carrying carrying,
+        Lifting lifting,
         Optional<Rain> rain) {
 
     Optional<SizedPart> sized(String part) {

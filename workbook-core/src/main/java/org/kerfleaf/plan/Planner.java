@@ -80,13 +80,15 @@ public final class Planner {
         Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
         Finishing finishing =
                 new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), raining, joints, problems);
-        Siting siting = new Siting(sketch, assembly);
+        Siting siting = new Siting(sketch, assembly, bodies);
+        Carrying carrying = new Carrying(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
         Fastening fastening =
                 new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
@@ -106,6 +108,8 @@ public final class Planner {
                 settings,
                 stocking,
                 siting,
+                carrying,
+                lifting,
                 rain);
         List<Hung> hung = Hanging.all(planned);
         Doors doors =
@@ -127,10 +131,13 @@ public final class Planner {
                 hardware.all().stream().map(Hardware.Bought::line).toList(),
                 finishing.lines(),
                 cost,
-                Checking.all(planned, hung, cost),
+                Checking.all(planned, hung, cost, day),
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),
+                new Loads(
+                        List.copyOf(carrying.all().values()),
+                        List.copyOf(lifting.all().values())),
                 rain,
                 doors,
                 steps.cautions(),

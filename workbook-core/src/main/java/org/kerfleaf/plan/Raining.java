@@ -25,10 +25,10 @@ import org.kerfleaf.sketch.EdgeOf;
 import org.kerfleaf.sketch.Glazing;
 import org.kerfleaf.sketch.Glue;
 import org.kerfleaf.sketch.Hole;
+import org.kerfleaf.sketch.OfSite;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Seal;
 import org.kerfleaf.sketch.Sheet;
-import org.kerfleaf.sketch.SiteSaid;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Trait;
 
@@ -80,9 +80,7 @@ final class Raining {
 
     /** Whether rain falls on the build: said outright, or it stands in the ground or is of sheets bonded for the weather. */
     static Optional<Boolean> outdoors(Sketch sketch) {
-        Optional<Boolean> said = sketch.all(SiteSaid.class).stream()
-                .flatMap(site -> site.rainedOn().stream())
-                .findFirst();
+        Optional<Boolean> said = Siting.said(sketch, OfSite.RainedOn.class).map(OfSite.RainedOn::falls);
         boolean shown = !sketch.all(Hole.class).isEmpty()
                 || sketch.all(Sheet.class).stream()
                         .anyMatch(

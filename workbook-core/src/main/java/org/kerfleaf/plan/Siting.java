@@ -3,28 +3,43 @@ package org.kerfleaf.plan;
 import static org.kerfleaf.reason.Given.given;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.shape.Axis;
+import org.kerfleaf.shape.Box;
+import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Mount;
+import org.kerfleaf.sketch.OfSite;
+import org.kerfleaf.sketch.SiteSaid;
 import org.kerfleaf.sketch.Sketch;
 
 /** Works out the hole and the heights above ground. */
 final class Siting {
     private final Sketch sketch;
     private final Assembly assembly;
+    private final Bodies bodies;
 
-    Siting(Sketch sketch, Assembly assembly) {
+    Siting(Sketch sketch, Assembly assembly, Bodies bodies) {
         this.sketch = sketch;
         this.assembly = assembly;
+        this.bodies = bodies;
+    }
+
+    /** What was said of the place, of one kind. */
+    static <T extends OfSite> Optional<T> said(Sketch sketch, Class<T> kind) {
+        return sketch.all(SiteSaid.class).stream()
+                .flatMap(site -> site.of(kind).stream())
+                .findFirst();
     }
 
     Optional<Hole> hole() {
@@ -32,12 +47,56 @@ final class Siting {
     }
 
     Optional<SitePlan> plan() {
-        return hole().map(hole -> new SitePlan(
-                PostHole.volume(hole.across(), hole.deep()),
-                gravel(hole),
-                PostHole.inGround(hole.deep(), hole.gravel()),
-                boxBottom(),
-                latch()));
+        return hole().map(hole -> {
+            Figure<Volume> volume = PostHole.volume(hole.across(), hole.deep());
+            Optional<Windward> wind = Windward.of(sketch, assembly, bodies, hole);
+            return new SitePlan(
+                    volume,
+                    gravel(hole),
+                    PostHole.inGround(hole.deep(), hole.gravel()),
+                    boxBottom(),
+                    latch(),
+                    PostHole.spoil(volume.value()),
+                    filling(hole),
+                    post(hole)
+                            .map(box -> PostHole.postTop(
+                                    box.extent(Axis.Z),
+                                    PostHole.inGround(hole.deep(), hole.gravel())
+                                            .value())),
+                    cutPostTo(hole),
+                    wind.flatMap(Windward::onBox),
+                    wind.flatMap(Windward::onAll));
+        });
+    }
+
+    /** The post that stands in it. */
+    Optional<Box> post(Hole hole) {
+        return hole.post().map(assembly::of).filter(p -> !p.isEmpty()).map(Assembly::hull);
+    }
+
+    /** What goes round the post; not known where neither concrete nor soil was said. */
+    Optional<Filling> filling(Hole hole) {
+        Volume volume = PostHole.volume(hole.across(), hole.deep()).value();
+        Length inGround = PostHole.inGround(hole.deep(), hole.gravel()).value();
+        return post(hole).flatMap(box -> {
+            Area section = box.extent(Axis.X).by(box.extent(Axis.Y));
+            Optional<Filling> concrete =
+                    hole.concrete().map(bag -> Filling.concrete(section, hole.across(), inGround, volume, bag.holds()));
+            return concrete.or(() -> hole.filledWith()
+                    .map(soil -> Filling.tamped(
+                            soil.name().toLowerCase(Locale.ROOT), section, hole.across(), inGround, volume)));
+        });
+    }
+
+    private Optional<Figure<Length>> cutPostTo(Hole hole) {
+        return hole.leftLong()
+                .flatMap(left -> post(hole)
+                        .map(box -> Figure.of(
+                                box.extent(Axis.Z).plus(left),
+                                "its length + what is left on it until it stands",
+                                Reason.GEOMETRY,
+                                given("length", box.extent(Axis.Z)),
+                                given("left long", left))));
     }
 
     Figure<Volume> gravel(Hole hole) {

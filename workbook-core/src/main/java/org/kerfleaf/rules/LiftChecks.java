@@ -2,6 +2,7 @@ package org.kerfleaf.rules;
 
 import static org.kerfleaf.reason.Given.given;
 
+import java.util.Optional;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
@@ -52,6 +53,23 @@ public final class LiftChecks {
                 given("share", Ratio.of(share(people))));
     }
 
+    /**
+     * How far out the hands are: 8 in + half of what is held towards the body, 10 in + half below 10 in of height
+     * (NIOSH 94-110, table of H, from memory).
+     *
+     * @param deep the load's size away from the body
+     * @param from height of the hands at the start
+     */
+    public static Figure<Length> out(Length deep, Length from) {
+        Length body = Length.ofInches(from.inInches() < NEAR ? 10L : 8L);
+        return Figure.of(
+                body.plus(deep.half()),
+                "%s + half of what is held towards the body".formatted(from.inInches() < NEAR ? "10 in" : "8 in"),
+                "NIOSH 94-110 (from memory)",
+                given("towards the body", deep),
+                given("hands at", from));
+    }
+
     private static double share(int people) {
         return people <= 1 ? 1 : people == 2 ? 2.0 / 3 : 0.5;
     }
@@ -68,5 +86,32 @@ public final class LiftChecks {
                 much + " to spare",
                 "too heavy by " + much,
                 "One more person, or a prop to slide it onto, would do. Take shelves and door out first.");
+    }
+
+    /** Check 55, where something it needs was not said. */
+    public static Check liftNotKnown(String of, String why, String missing, MeasureStyle style) {
+        return new Held("Lift", of, SOURCE, style).notKnown(why, missing);
+    }
+
+    /**
+     * Check 56: two fixings on each side of where it balances are in before anybody lets go.
+     *
+     * @param weight of what is let go, if known
+     * @param eachSide how many fixings are on the poorer side of where it balances
+     */
+    public static Check letGo(String of, Optional<Mass> weight, int eachSide, MeasureStyle style) {
+        Held held = new Held("Let go", of, "statics; two fixings on each side are common practice, no source", style);
+        if (weight.isEmpty()) {
+            return held.notKnown(
+                    "Where it balances is not known, for the weight of a part is not.",
+                    "Say the species of every board in it.");
+        }
+        String what = "%s is held before anybody lets go by %s on each side of where it balances."
+                .formatted(weight.get().in(style), eachSide == 1 ? "1 fixing" : eachSide + " fixings");
+        return eachSide >= 2
+                ? held.holds(what + " Wanted: 2.")
+                : held.falls(
+                        what + " Wanted: 2.",
+                        "Keep the prop under it until two on each side are in, or fasten it at both ends.");
     }
 }

@@ -2,19 +2,18 @@ package org.kerfleaf.rules;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.reason.Reason;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.sketch.Reach;
 
 /** Whether it stands, whether people can use it and pass it, whether the ground was asked about. */
 public final class SiteChecks {
-    private static final Length REACH_LOW_INCHES = Length.ofInches(15);
-    private static final Length REACH_HIGH_INCHES = Length.ofInches(48);
-    private static final Length REACH_LOW_MILLIMETRES = Length.ofMillimetres(380);
-    private static final Length REACH_HIGH_MILLIMETRES = Length.ofMillimetres(1220);
     private static final Length PROUD_INCHES = Length.ofInches(12);
     private static final Length PROUD_MILLIMETRES = Length.ofMillimetres(305);
     private static final Length CANE_INCHES = Length.ofInches(27);
@@ -24,18 +23,107 @@ public final class SiteChecks {
     private static final Length TAMP_INCHES = Length.ofInches(4);
     private static final Length TAMP_MILLIMETRES = Length.ofMillimetres(100);
     private static final int NOTICE_DAYS = 2;
+    private static final double FLATTEST = 48;
 
     private SiteChecks() {}
 
-    /** Check 49: a knob or latch is 15 to 48 in (380 to 1220 mm) above the ground. */
-    public static Check latchUse(String of, Length height, MeasureStyle style) {
-        Held held = new Held("Latch use", of, "ADA 308.1 to 308.3 (seen in a copy)", style);
-        Length low = Say.rule(style, REACH_LOW_INCHES, REACH_LOW_MILLIMETRES);
-        Length high = Say.rule(style, REACH_HIGH_INCHES, REACH_HIGH_MILLIMETRES);
+    /**
+     * Check 49: what people use is within their reach: of an adult, standing or seated, 15 to 48 in (380 to 1220 mm); of children
+     * of 3 to 4, 5 to 8 and 9 to 12 years 20 to 36, 18 to 40 and 16 to 44 in (510 to 915, 455 to 1015 and 405 to 1120 mm).
+     *
+     * @param rule the check's name: {@code Latch use}, {@code Reach}
+     */
+    public static Check reach(String rule, String of, Length height, Reach who, MeasureStyle style) {
+        boolean adult = who == Reach.ADULT;
+        Held held = new Held(
+                rule,
+                adult ? of : of + ", " + who.words(),
+                adult ? "ADA 308.1 to 308.3 (seen in a copy)" : "ADA advisory 308.1 (seen in a copy)",
+                style);
+        Length low = switch (who) {
+            case ADULT -> rule(style, 15, 380);
+            case CHILD_3_TO_4 -> rule(style, 20, 510);
+            case CHILD_5_TO_8 -> rule(style, 18, 455);
+            case CHILD_9_TO_12 -> rule(style, 16, 405);
+        };
+        Length high = switch (who) {
+            case ADULT -> rule(style, 48, 1220);
+            case CHILD_3_TO_4 -> rule(style, 36, 915);
+            case CHILD_5_TO_8 -> rule(style, 40, 1015);
+            case CHILD_9_TO_12 -> rule(style, 44, 1120);
+        };
         String change = height.isLongerThan(high)
                 ? "Set the post %s deeper, or cut it shorter.".formatted(Say.fine(height.minus(high), style))
                 : "A post %s longer would bring it within reach.".formatted(Say.fine(low.minus(height), style));
-        return held.between("The latch is %s above the ground.".formatted(height.in(style)), height, low, high, change);
+        String what = rule.equals("Reach") ? of : "The latch";
+        return held.between(
+                "%s is %s above the ground, for %s.".formatted(what, height.in(style), who.words()),
+                height,
+                low,
+                high,
+                change);
+    }
+
+    private static Length rule(MeasureStyle style, long inches, long millimetres) {
+        return Say.rule(style, Length.ofInches(inches), Length.ofMillimetres(millimetres));
+    }
+
+    /**
+     * Check 50, two posts: what hangs between posts more than 12 in (305 mm) apart begins at 27 in (685 mm) above the ground or
+     * lower, or at 80 in (2030 mm) or higher.
+     *
+     * @param apart the clear gap between them
+     */
+    public static Check betweenPosts(String of, Length apart, Length lowEdge, MeasureStyle style) {
+        Held held = new Held("Between posts", of, "ADA 307.3 (seen in a copy)", style);
+        if (!apart.isLongerThan(rule(style, 12, 305))) {
+            return held.holds("The posts are %s apart: a cane finds one or the other.".formatted(apart.in(style)));
+        }
+        if (!lowEdge.isShorterThan(rule(style, 80, 2030))) {
+            return held.holds("It hangs %s above the ground, over people's heads.".formatted(lowEdge.in(style)));
+        }
+        return held.atMost(
+                "The posts are %s apart, and what hangs between them begins %s above the ground."
+                        .formatted(apart.in(style), lowEdge.in(style)),
+                lowEdge,
+                rule(style, 27, 685),
+                "Add a low rail between the posts that a cane can find.");
+    }
+
+    /** Check 51: clear ground of 30 x 48 in (760 x 1220 mm) either way, sloping no more than 1 in 48. */
+    public static Check groundSpace(
+            Optional<Length> wide, Optional<Length> deep, Optional<Angle> slope, MeasureStyle style) {
+        Held held = new Held("Ground space", "", "ADA 305 (seen in a copy)", style);
+        String advice = "Say what is clear and how it slopes: clearGround(\"36 in\", \"48 in\").slopes(\"1 in 50\").";
+        if (wide.isEmpty() || deep.isEmpty()) {
+            return held.notKnown("How much clear ground there is in front of it was not said.", advice);
+        }
+        String ground = "%s by %s of clear ground in front of it."
+                .formatted(wide.get().in(style), deep.get().in(style));
+        Length less = wide.get().min(deep.get());
+        Length more = wide.get().max(deep.get());
+        Length shortOf =
+                rule(style, 30, 760).minus(less).max(rule(style, 48, 1220).minus(more));
+        if (shortOf.isPositive()) {
+            return held.falls(
+                    "%s Wanted: %s by %s."
+                            .formatted(
+                                    ground,
+                                    rule(style, 30, 760).in(style),
+                                    rule(style, 48, 1220).in(style)),
+                    "Move it %s from what is in the way.".formatted(Say.fine(shortOf, style)));
+        }
+        if (slope.isEmpty()) {
+            return held.notKnown(ground + " How it slopes was not said.", advice);
+        }
+        double rise = slope.get().tan();
+        return held.level(
+                "%s It rises 1 in %s. Allowed: 1 in 48."
+                        .formatted(ground, rise == 0 ? "nothing" : Say.number(1 / rise, 0)),
+                1 - rise * FLATTEST,
+                Say.number((1.0 / FLATTEST - rise) * 100, 1) + " % of slope to spare",
+                "too steep by " + Say.number((rise - 1.0 / FLATTEST) * 100, 1) + " %",
+                "Level it, or move it where the ground is flatter.");
     }
 
     /**
@@ -75,9 +163,15 @@ public final class SiteChecks {
      *
      * @param plain the depth needed without the doubling; empty beyond the rule's 12 ft
      * @param doubled the depth needed with it; empty beyond the rule's 12 ft
+     * @param doubledWithPost the same with the wind on post and arms as well
      */
     public static Check postDepth(
-            String of, Length inGround, Optional<Length> plain, Optional<Length> doubled, MeasureStyle style) {
+            String of,
+            Length inGround,
+            Optional<Length> plain,
+            Optional<Length> doubled,
+            Optional<Length> doubledWithPost,
+            MeasureStyle style) {
         Held held = new Held("Post depth", of, "IBC 1807.3.2.1 and 1806.3.4, ASCE 7-16 (seen in copies)", style);
         if (doubled.isEmpty()) {
             return held.falls(
@@ -91,12 +185,52 @@ public final class SiteChecks {
                 ? "It holds without doubling the soil's bearing."
                 : with ? "It holds only if the soil's bearing may be doubled." : "It holds neither way.";
         return held.atLeast(
-                "The post stands %s in the ground. Against the wind it needs %s, or %s with the soil's bearing doubled. %s %s"
-                        .formatted(inGround.in(style), alone, Say.fine(doubled.get(), style), how, SitePlan.DEFERS),
+                "The post stands %s in the ground. Against the wind on the box it needs %s, or %s with the soil's bearing doubled%s. %s %s"
+                        .formatted(
+                                inGround.in(style),
+                                alone,
+                                Say.fine(doubled.get(), style),
+                                doubledWithPost
+                                        .map(depth -> " (%s%s with the wind on post and arms as well)"
+                                                .formatted(
+                                                        Say.fine(depth, style),
+                                                        depth.isLongerThan(inGround) ? ", more than it has," : ""))
+                                        .orElse(""),
+                                how,
+                                SitePlan.DEFERS),
                 inGround,
                 doubled.get(),
                 "%s in the ground, or a concrete pier, would hold."
                         .formatted(Say.fine(plain.orElse(doubled.get()), style)));
+    }
+
+    /** Check 52, where the wind is said and the ground is not. */
+    public static Check postDepthNotKnown(String of, MeasureStyle style) {
+        return new Held("Post depth", of, "IBC 1807.3.2.1, ASCE 7-16 (seen in copies)", style)
+                .notKnown(
+                        "How deep the post must stand against the wind is not known, for the ground is not.",
+                        "Say what is dug in: site().ground(SAND), or what is tamped back.");
+    }
+
+    /**
+     * Check 52, the post's top: it is left 2 to 3 in (50 to 75 mm) long, and cut at the height line once it stands.
+     *
+     * @param left how much longer it is cut, if said
+     * @param line where it is cut, above the ground
+     */
+    public static Check leftLong(String of, Optional<Length> left, Length line, MeasureStyle style) {
+        Held held = new Held("Post cut last", of, Reason.COMMON_PRACTICE, style);
+        if (left.isEmpty()) {
+            return held.notKnown(
+                    "Nothing is said of leaving the post long. A hole is never as deep as planned.",
+                    "Leave it 2 to 3 in long (50 to 75 mm): leftLong(\"3 in\"). Strike the height line once it stands.");
+        }
+        return held.atLeast(
+                "It is cut %s long, and at the height line %s above the ground once it stands."
+                        .formatted(left.get().in(style), line.in(style)),
+                left.get(),
+                Say.rule(style, Length.ofInches(2L), Length.ofMillimetres(50L)),
+                "Two or three inches more (50 to 75 mm) cost little.");
     }
 
     /** Check 52, where no wind is said: a third of the post, 24 in (610 mm) at least, by rule of thumb. */

@@ -13,13 +13,25 @@ import org.kerfleaf.reason.Figure;
  * @param inGround length of post below grade
  * @param boxBottom height of the build's underside above grade, if it is mounted
  * @param latch height of the knob or latch above grade, if there is one
+ * @param spoil what the hole gives, loose
+ * @param filling what goes round the post, if that was said
+ * @param heightLine where the post is cut above grade, once it stands
+ * @param cutPostTo how long the post is cut before it is set, if it is left long
+ * @param wind on the box, if the wind was said
+ * @param windOnAll on box, arms and post together
  */
 public record SitePlan(
         Figure<Volume> hole,
         Figure<Volume> gravel,
         Figure<Length> inGround,
         Optional<Figure<Length>> boxBottom,
-        Optional<Figure<Length>> latch) {
+        Optional<Figure<Length>> latch,
+        Figure<Volume> spoil,
+        Optional<Filling> filling,
+        Optional<Figure<Length>> heightLine,
+        Optional<Figure<Length>> cutPostTo,
+        Optional<WindLoad> wind,
+        Optional<WindLoad> windOnAll) {
     /** Stands beside every structural figure, in these words. */
     public static final String DEFERS =
             "This is an estimate for planning. The local building code, the ground where you stand and a licensed"

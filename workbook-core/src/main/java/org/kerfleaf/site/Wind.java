@@ -5,8 +5,11 @@ import static org.kerfleaf.reason.Given.given;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.measure.WindSpeed;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.sketch.Exposure;
 
 /**
  * The push of the wind on a box on a post. An estimate.
@@ -37,7 +40,7 @@ public final class Wind {
      * @param aboveSea height of the ground above the sea, which thins the air; zero is on the safe side
      */
     public static Figure<Pressure> pressure(WindSpeed speed, Exposure exposure, Length height, Length aboveSea) {
-        double kz = hundredths(exposure.kz(height.inMillimetres() / MILLIMETRES_IN_FOOT));
+        double kz = hundredths(kz(exposure, height.inMillimetres() / MILLIMETRES_IN_FOOT));
         double ke = StrictMath.exp(-0.0000362 * aboveSea.inMillimetres() / MILLIMETRES_IN_FOOT);
         double mph = speed.inMilesPerHour();
         return Figure.of(
@@ -51,6 +54,21 @@ public final class Wind {
                 given("Ke", Ratio.of(ke)));
     }
 
+    /** Kz at a height above grade, ASCE 7-16 table 26.10-1 with the constants of 26.11-1; under 15 ft it is that of 15 ft. */
+    static double kz(Exposure exposure, double feet) {
+        double alpha = switch (exposure) {
+            case BUILT_UP -> 7.0;
+            case OPEN_GROUND -> 9.5;
+            case SHORE -> 11.5;
+        };
+        double gradientFeet = switch (exposure) {
+            case BUILT_UP -> 1200;
+            case OPEN_GROUND -> 900;
+            case SHORE -> 700;
+        };
+        return 2.01 * StrictMath.pow(Math.max(feet, 15) / gradientFeet, 2 / alpha);
+    }
+
     /** Kz as the table prints it, so that a reader with the table finds the same pressure. */
     private static double hundredths(double kz) {
         return Math.round(kz * 100) / 100.0;
@@ -59,10 +77,11 @@ public final class Wind {
     /** The push on what is seen of a box from the side: pressure · 0.6 · G · Cf · area, at allowable stress level. */
     public static Figure<Force> push(Pressure pressure, Area seen) {
         return Figure.of(
-                pressure.times(TO_ALLOWABLE_STRESS * GUST * CF).on(seen),
+                Force.ofNewtons(pressure.pascals() * TO_ALLOWABLE_STRESS * GUST * CF * seen.inSquareMetres()),
                 "pressure · 0.6 · G · Cf · area seen from the side",
                 "ASCE 7-16 2.4 and chapter 29 (Cf and G from memory)",
                 given("pressure", pressure),
+                given("0.6", "from strength level, which maps since ASCE 7-10 show, to allowable stress"),
                 given("G", Ratio.of(GUST)),
                 given("Cf", Ratio.of(CF)),
                 given("area", seen));

@@ -23,11 +23,13 @@ public sealed interface Declaration
                 Hole,
                 SiteSaid,
                 Mount,
+                Carries,
                 WorkTime,
                 Ahead,
                 People,
                 CutAll,
-                BoughtKit {
+                BoughtKit,
+                Tool {
     /** Where it was said. */
     Origin origin();
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.stock.Stiffness;
 
 /**
  * A board or moulding that can be bought.
@@ -16,6 +17,7 @@ import org.kerfleaf.measure.Length;
  * @param width of the section, likewise
  * @param trim cut off each end before measuring
  * @param species the wood it is of, if said
+ * @param stiffness its modulus of elasticity as graded, if said
  * @param lengths the lengths it is sold in, with their prices
  * @group what we buy
  */
@@ -28,6 +30,7 @@ public record Lumber(
         Optional<Length> width,
         Length trim,
         Optional<String> species,
+        Optional<Stiffness> stiffness,
         List<Sold> lengths)
         implements Declaration {
     public Lumber {
@@ -39,12 +42,32 @@ public record Lumber(
 
     /** Treated against rot. @example lumber("6x6").treated().lengths("8 ft") */
     public Lumber treated() {
-        return new Lumber(origin, name, moulding, true, thickness, width, trim, species, lengths);
+        return new Lumber(origin, name, moulding, true, thickness, width, trim, species, stiffness, lengths);
     }
 
     /** The wood it is of, as the trade calls it: {@code ponderosa pine}. @example lumber("1x4").species("ponderosa pine") */
     public Lumber species(String name) {
-        return new Lumber(origin, this.name, moulding, preserved, thickness, width, trim, Optional.of(name), lengths);
+        return new Lumber(
+                origin, this.name, moulding, preserved, thickness, width, trim, Optional.of(name), stiffness, lengths);
+    }
+
+    /**
+     * How stiff its grade is, its modulus of elasticity, where that is not its species': {@code 1.2 million psi}, {@code 8000 MPa}.
+     *
+     * @example lumber("2x4").stiffness("1.2 million psi")
+     */
+    public Lumber stiffness(String modulus) {
+        return new Lumber(
+                origin,
+                name,
+                moulding,
+                preserved,
+                thickness,
+                width,
+                trim,
+                species,
+                Optional.of(Stiffness.parse(modulus)),
+                lengths);
     }
 
     /** The section as measured: thickness, then width. @example lumber("plank 18 × 145").section("18 mm", "145 mm") */
@@ -58,20 +81,30 @@ public record Lumber(
                 Optional.of(SketchRun.length(wide)),
                 trim,
                 species,
+                stiffness,
                 lengths);
     }
 
     /** Cuts this much off each end before measuring. @example lumber("2x4").lengths("8 ft").endsTrimmedBy("1/2 in") */
     public Lumber endsTrimmedBy(String much) {
         return new Lumber(
-                origin, name, moulding, preserved, thickness, width, SketchRun.length(much), species, lengths);
+                origin,
+                name,
+                moulding,
+                preserved,
+                thickness,
+                width,
+                SketchRun.length(much),
+                species,
+                stiffness,
+                lengths);
     }
 
     /** A length it is sold in; say its price right after. @example lumber("2x4").lengths("8 ft").costs("4.10").lengths("10 ft").costs("5.60") */
     public Lumber lengths(String length) {
         List<Sold> more = new ArrayList<>(lengths);
         more.add(new Sold(SketchRun.length(length), Optional.empty()));
-        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, more);
+        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, stiffness, more);
     }
 
     /** The price of one, in the length said just before and the workbook's currency. @example lumber("2x4").lengths("8 ft").costs("4.10") */
@@ -84,7 +117,7 @@ public record Lumber(
         List<Sold> more = new ArrayList<>(lengths);
         Sold last = more.remove(more.size() - 1);
         more.add(new Sold(last.length(), Optional.of(SketchRun.price(each))));
-        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, more);
+        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, stiffness, more);
     }
 
     /** How many of it are bought; known when planned. @group asked of the plan @example strip.bought() */

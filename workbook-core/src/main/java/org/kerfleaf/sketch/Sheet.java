@@ -3,6 +3,7 @@ package org.kerfleaf.sketch;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.stock.Stiffness;
 
 /**
  * A sheet that can be bought.
@@ -14,6 +15,7 @@ import org.kerfleaf.measure.Length;
  * @param measured its thickness by caliper, if measured
  * @param price of one sheet, if said
  * @param bond how its glue stands the weather, if said
+ * @param stiffness its modulus of elasticity along the grain, if said
  * @group what we buy
  */
 public record Sheet(
@@ -24,11 +26,21 @@ public record Sheet(
         Optional<Length> soldAs,
         Optional<Length> measured,
         Optional<Money> price,
-        Optional<Bond> bond)
+        Optional<Bond> bond,
+        Optional<Stiffness> stiffness)
         implements Declaration {
     /** The thickness on its label. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in") */
     public Sheet soldAs(String thickness) {
-        return new Sheet(origin, name, width, length, Optional.of(SketchRun.length(thickness)), measured, price, bond);
+        return new Sheet(
+                origin,
+                name,
+                width,
+                length,
+                Optional.of(SketchRun.length(thickness)),
+                measured,
+                price,
+                bond,
+                stiffness);
     }
 
     /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
@@ -38,12 +50,13 @@ public record Sheet(
 
     /** What a caliper says, where that is a size the reader may change. */
     public Sheet measured(Length thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond);
+        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness);
     }
 
     /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
     public Sheet costs(String each) {
-        return new Sheet(origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)), bond);
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)), bond, stiffness);
     }
 
     /**
@@ -52,7 +65,7 @@ public record Sheet(
      * @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").bondedForExterior()
      */
     public Sheet bondedForExterior() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR));
+        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR), stiffness);
     }
 
     /**
@@ -61,12 +74,22 @@ public record Sheet(
      * @example sheet("sheathing", "48 in", "96 in").soldAs("1/2 in").bondedForExposure1()
      */
     public Sheet bondedForExposure1() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1));
+        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1), stiffness);
     }
 
     /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
     public Sheet bondedForInterior() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR));
+        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR), stiffness);
+    }
+
+    /**
+     * How stiff it is along its grain, its modulus of elasticity, as its maker says: {@code 1.5 million psi}, {@code 8000 MPa}.
+     *
+     * @example sheet("shelf plywood", "48 in", "96 in").soldAs("3/4 in").stiffness("1.5 million psi")
+     */
+    public Sheet stiffness(String modulus) {
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, bond, Optional.of(Stiffness.parse(modulus)));
     }
 
     /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */

@@ -33,6 +33,7 @@ public final class WordIndex {
             "sealing and paint",
             "door and glazing",
             "the place",
+            "what it carries",
             "the work",
             "asked of the plan",
             "measures");

@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.SpreadLoad;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.sketch.*;
 
@@ -32,6 +34,9 @@ public final class Words {
                 "import static org.kerfleaf.sketch.Side.*;",
                 "import static org.kerfleaf.sketch.Way.*;",
                 "import static org.kerfleaf.sketch.Soil.*;",
+                "import static org.kerfleaf.sketch.Exposure.*;",
+                "import static org.kerfleaf.sketch.Reach.*;",
+                "import static org.kerfleaf.sketch.SagLimit.*;",
                 "import static org.kerfleaf.words.Words.*;");
     }
 
@@ -138,6 +143,7 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -151,6 +157,7 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Length.ZERO,
+                Optional.empty(),
                 Optional.empty(),
                 List.of());
     }
@@ -169,6 +176,7 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Length.ZERO,
+                Optional.empty(),
                 Optional.empty(),
                 List.of());
     }
@@ -602,17 +610,53 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** A bag of dry concrete mix, by what it holds. @example dig(across("10 in"), deep("36 in")).setInConcrete(bag("60 lb").costs("5.80")) */
+    public static Bag bag(String holds) {
+        return new Bag(Mass.parse(holds), Optional.empty());
     }
 
     /** The place it stands in; say what of it. @example site().besidePath("24 in") */
     public static SiteSaid site() {
-        return new SiteSaid(here(), Optional.empty(), Optional.empty());
+        return new SiteSaid(here(), List.of());
+    }
+
+    // ---- what it carries ---------------------------------------------------------------------------------------
+
+    /**
+     * What lies on it, spread evenly: along its length (20 lb/ft, 30 kg/m), on its area (40 lb/sq ft, 200 kg/m2) or in all
+     * (120 lb, 50 kg). Its own weight is not counted.
+     *
+     * @group what it carries
+     * @example var books = carries(floorIn, "20 lb/ft").spans("22 in").heldTo(VISIBLE)
+     */
+    public static Carries carries(Placing what, String load) {
+        return Carries.of(what, SpreadLoad.parse(load));
+    }
+
+    /**
+     * A share of what lies on something else, spread evenly along this.
+     *
+     * @group what it carries
+     * @example var books = carries(floorIn, "40 lb/sq ft"); var onBack = carries(backIn, half(books)).spans("22 in")
+     */
+    public static Carries carries(Placing what, Carries.Share share) {
+        return Carries.of(what, share);
+    }
+
+    /** Half of what lies on something. @group what it carries @example carries(backIn, half(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */
+    public static Carries.Share half(Carries load) {
+        return new Carries.Share(load.origin(), 0.5);
     }
 
     /** Moves everything that hangs together with this placing onto another. @example var boxIn = mount(floorIn).onTopOf(postIn) */
     public static Mount mount(Placing by) {
-        return new Mount(here(), by.origin(), Optional.empty(), List.of(), Optional.empty(), Length.ZERO);
+        return new Mount(
+                here(), by.origin(), Optional.empty(), List.of(), Optional.empty(), Length.ZERO, Optional.empty());
     }
 
     // ---- the work ----------------------------------------------------------------------------------------------
@@ -649,6 +693,11 @@ public final class Words {
     /** A kit that could be bought instead, to compare what both cost. @example boughtKit("A ready-made shelf").costs("129.00") */
     public static BoughtKit boughtKit(String name) {
         return new BoughtKit(here(), name, Optional.empty(), Optional.empty(), List.of());
+    }
+
+    /** A tool that the difference to a bought kit might pay for; say its price. @example tool("Track saw").costs("389.00") */
+    public static Tool tool(String name) {
+        return new Tool(here(), name, Optional.empty());
     }
 
     private static Origin here() {

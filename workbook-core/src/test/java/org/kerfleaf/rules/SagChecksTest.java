@@ -10,8 +10,8 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.rules.Check.Verdict;
-import org.kerfleaf.rules.SagChecks.Limit;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.sketch.SagLimit;
 import org.kerfleaf.stock.Stiffness;
 
 class SagChecksTest {
@@ -73,15 +73,16 @@ class SagChecksTest {
         Length sag = sag(9.25, 0.75, 1.24, 32, 20);
         Length span = Length.ofInches(32);
 
-        assertThat(SagChecks.sag("Shelf", sag, span, Limit.FIRST_LOAD, INCHES).verdict())
-                .isEqualTo(Verdict.SHORT);
-        Check visible = SagChecks.sag("Shelf", sag, span, Limit.VISIBLE, INCHES);
-        assertThat(visible.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(visible.result()).contains("it sags 0.056 in, held to 1/32 in for each foot", SitePlan.DEFERS);
-        assertThat(SagChecks.sag("Shelf", sag.times(SagChecks.CREEP), span, Limit.VISIBLE, INCHES)
+        assertThat(SagChecks.sag("Shelf", sag, span, SagLimit.FIRST_LOAD, INCHES)
                         .verdict())
                 .isEqualTo(Verdict.SHORT);
-        assertThat(SagChecks.sag("Shelf", sag, span, Limit.WOODWORK_STANDARD, INCHES)
+        Check visible = SagChecks.sag("Shelf", sag, span, SagLimit.VISIBLE, INCHES);
+        assertThat(visible.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(visible.result()).contains("it sags 0.056 in, held to 1/32 in for each foot", SitePlan.DEFERS);
+        assertThat(SagChecks.sag("Shelf", sag.times(SagChecks.CREEP), span, SagLimit.VISIBLE, INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(SagChecks.sag("Shelf", sag, span, SagLimit.WOODWORK_STANDARD, INCHES)
                         .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
@@ -95,7 +96,7 @@ class SagChecksTest {
 
     private static Verdict shelf(double e, double thick, double psf, double span) {
         Length sag = sag(12, thick, e, span, psf);
-        return SagChecks.sag("", sag, Length.ofInches(span), Limit.WOODWORK_STANDARD, INCHES)
+        return SagChecks.sag("", sag, Length.ofInches(span), SagLimit.WOODWORK_STANDARD, INCHES)
                 .verdict();
     }
 

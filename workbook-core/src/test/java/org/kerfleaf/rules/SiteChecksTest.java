@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
@@ -14,6 +16,7 @@ import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.sketch.Reach;
 
 class SiteChecksTest {
     private static final MeasureStyle INCHES = MeasureStyle.INCHES;
@@ -24,7 +27,9 @@ class SiteChecksTest {
         Check check = latch(45.5);
 
         assertThat(check.verdict()).isEqualTo(Verdict.HOLDS);
-        assertThat(check.result()).isEqualTo("The latch is 45 1/2 in above the ground. Wanted: 15 in to 48 in.");
+        assertThat(check.result())
+                .isEqualTo(
+                        "The latch is 45 1/2 in above the ground, for an adult, standing or seated. Wanted: 15 in to 48 in.");
         assertThat(check.margin()).isEqualTo("2 1/2 in to spare");
         assertThat(latch(48).verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(latch(48.25).advice()).isEqualTo("Set the post 1/4 in deeper, or cut it shorter.");
@@ -56,7 +61,8 @@ class SiteChecksTest {
         assertThat(post(51, 50.1, 38.2).result()).contains("without doubling");
         assertThat(post(38, 50.1, 38.2).verdict()).isEqualTo(Verdict.SHORT);
         assertThat(post(38, 50.1, 38.2).result()).contains("neither way").contains(SitePlan.DEFERS);
-        assertThat(SiteChecks.postDepth("", Length.ofInches(40), Optional.empty(), Optional.empty(), INCHES)
+        assertThat(SiteChecks.postDepth(
+                                "", Length.ofInches(40), Optional.empty(), Optional.empty(), Optional.empty(), INCHES)
                         .verdict())
                 .isEqualTo(Verdict.SHORT);
     }
@@ -67,6 +73,33 @@ class SiteChecksTest {
 
         assertThat(check.verdict()).isEqualTo(Verdict.SHORT);
         assertThat(check.result()).contains(SitePlan.DEFERS);
+    }
+
+    /** ADA 307.3: more than 12 in apart, the low edge at 27 in or lower. */
+    @Test
+    void betweenPosts_wideApart_beginsLow() {
+        assertThat(between(12, 40).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(between(13, 27).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(between(13, 28).margin()).isEqualTo("over by 1 in");
+        assertThat(between(13, 80).verdict()).isEqualTo(Verdict.HOLDS);
+    }
+
+    private static Check between(double apart, double low) {
+        return SiteChecks.betweenPosts("", Length.ofInches(apart), Length.ofInches(low), INCHES);
+    }
+
+    /** ADA advisory 308.1: 20 to 36, 18 to 40, 16 to 44 in. */
+    @ParameterizedTest
+    @CsvSource({"CHILD_3_TO_4, 20, 36", "CHILD_5_TO_8, 18, 40", "CHILD_9_TO_12, 16, 44", "ADULT, 15, 48"})
+    void reach_bandOfEachAge_endsWhereTheTableSays(Reach who, double low, double high) {
+        assertThat(reach(who, low).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(reach(who, high).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(reach(who, low - 0.1).verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(reach(who, high + 0.1).verdict()).isEqualTo(Verdict.SHORT);
+    }
+
+    private static Check reach(Reach who, double height) {
+        return SiteChecks.reach("Latch use", "knob", Length.ofInches(height), who, INCHES);
     }
 
     /** The seed-swap cabinet: hole 44 in, frost 36 in. */
@@ -128,14 +161,16 @@ class SiteChecksTest {
 
     @Test
     void likeForLike_kitThatLacks_isNamed() {
-        Check check = CostChecks.likeForLike("A ready-made cabinet", List.of("post", "paint"), List.of(), INCHES);
+        Check check = CostChecks.likeForLike(
+                "A ready-made cabinet", List.of("post", "paint"), Optional.empty(), List.of(), INCHES);
 
         assertThat(check.verdict()).isEqualTo(Verdict.SHORT);
         assertThat(check.result()).isEqualTo("The kit leaves out post and paint; this build has it priced in.");
-        assertThat(CostChecks.likeForLike("", List.of(), List.of("gravel"), INCHES)
+        assertThat(CostChecks.likeForLike("", List.of(), Optional.empty(), List.of("gravel"), INCHES)
                         .verdict())
                 .isEqualTo(Verdict.NOT_KNOWN);
-        assertThat(CostChecks.likeForLike("", List.of(), List.of(), INCHES).verdict())
+        assertThat(CostChecks.likeForLike("", List.of(), Optional.empty(), List.of(), INCHES)
+                        .verdict())
                 .isEqualTo(Verdict.HOLDS);
     }
 
@@ -155,7 +190,7 @@ class SiteChecksTest {
     }
 
     private static Check latch(double height) {
-        return SiteChecks.latchUse("knob", Length.ofInches(height), INCHES);
+        return SiteChecks.reach("Latch use", "knob", Length.ofInches(height), Reach.ADULT, INCHES);
     }
 
     private static Check path(double proud, double toPath, double lowEdge) {
@@ -169,6 +204,7 @@ class SiteChecksTest {
                 Length.ofInches(inGround),
                 Optional.of(Length.ofInches(plain)),
                 Optional.of(Length.ofInches(doubled)),
+                Optional.empty(),
                 INCHES);
     }
 

@@ -11,6 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.WindSpeed;
+import org.kerfleaf.sketch.Exposure;
 import org.kerfleaf.sketch.Soil;
 
 class EmbedmentTest {
@@ -37,7 +39,7 @@ class EmbedmentTest {
     @Test
     void depth_seedSwapCabinet_holdsWithTheDoublingOnly() {
         Force push = Wind.push(
-                        Wind.pressure(WindSpeed.ofMilesPerHour(115), Exposure.C, feet(15), Length.ZERO)
+                        Wind.pressure(WindSpeed.ofMilesPerHour(115), Exposure.OPEN_GROUND, feet(15), Length.ZERO)
                                 .value(),
                         feet(4.649).by(feet(1)))
                 .value();

@@ -10,18 +10,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Pressure;
+import org.kerfleaf.measure.WindSpeed;
+import org.kerfleaf.sketch.Exposure;
 import org.kerfleaf.sketch.Soil;
 
 class WindTest {
     /** ASCE 7-16 table 26.10-1 at 15, 20, 25 and 30 ft (the formula reproduces it). */
     @ParameterizedTest
-    @CsvSource({"B, 0.575, 0.624, 0.665, 0.701", "C, 0.849, 0.902, 0.945, 0.982"})
+    @CsvSource({"BUILT_UP, 0.575, 0.624, 0.665, 0.701", "OPEN_GROUND, 0.849, 0.902, 0.945, 0.982"})
     void kz_table_agrees(Exposure exposure, double at15, double at20, double at25, double at30) {
-        assertThat(exposure.kz(15)).isCloseTo(at15, within(0.0006));
-        assertThat(exposure.kz(20)).isCloseTo(at20, within(0.0006));
-        assertThat(exposure.kz(25)).isCloseTo(at25, within(0.0006));
-        assertThat(exposure.kz(30)).isCloseTo(at30, within(0.0006));
-        assertThat(exposure.kz(3)).isEqualTo(exposure.kz(15));
+        assertThat(Wind.kz(exposure, 15)).isCloseTo(at15, within(0.0006));
+        assertThat(Wind.kz(exposure, 20)).isCloseTo(at20, within(0.0006));
+        assertThat(Wind.kz(exposure, 25)).isCloseTo(at25, within(0.0006));
+        assertThat(Wind.kz(exposure, 30)).isCloseTo(at30, within(0.0006));
+        assertThat(Wind.kz(exposure, 3)).isEqualTo(Wind.kz(exposure, 15));
     }
 
     /** ASCE 7-16 26.9: air thins to 0.964, 0.897 and 0.805 at 1000, 3000 and 6000 ft. */
@@ -64,7 +67,7 @@ class WindTest {
     /** V 115 on built-up ground, Kz 0.57: 16.40 psf (derived). */
     @Test
     void pressure_builtUpGround_isLess() {
-        assertThat(Wind.pressure(WindSpeed.ofMilesPerHour(115), Exposure.B, feet(15), Length.ZERO)
+        assertThat(Wind.pressure(WindSpeed.ofMilesPerHour(115), Exposure.BUILT_UP, feet(15), Length.ZERO)
                         .value()
                         .inPoundsPerSquareFoot())
                 .isCloseTo(16.40, within(0.01));
@@ -88,7 +91,7 @@ class WindTest {
     }
 
     private static double pressure(double mph, double aboveSea) {
-        return Wind.pressure(WindSpeed.ofMilesPerHour(mph), Exposure.C, feet(15), feet(aboveSea))
+        return Wind.pressure(WindSpeed.ofMilesPerHour(mph), Exposure.OPEN_GROUND, feet(15), feet(aboveSea))
                 .value()
                 .inPoundsPerSquareFoot();
     }

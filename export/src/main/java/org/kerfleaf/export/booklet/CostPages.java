@@ -9,6 +9,7 @@ import org.joda.money.Money;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.Cost.KitComparison;
 import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.export.chart.Bars;
 import org.kerfleaf.export.chart.SheetUse;
 import org.kerfleaf.export.drawing.Style;
@@ -131,7 +132,9 @@ final class CostPages {
         List<Block> blocks = new ArrayList<>();
         blocks.add(Block.space(6));
         blocks.add(table.whole(flow.width()));
-        if (!kit.lacks().isEmpty()) {
+        if (kit.likeForLike().isPresent()) {
+            blocks.add(Paragraph.of(likeForLike(kit, kit.likeForLike().get()), Style.LABEL, 1.4, 0));
+        } else if (!kit.lacks().isEmpty()) {
             blocks.add(Paragraph.of(
                     "The kit lacks " + String.join(", ", kit.lacks()) + ", so the two are not yet like for like.",
                     Style.LABEL,
@@ -139,5 +142,29 @@ final class CostPages {
                     0));
         }
         flow.together(blocks);
+    }
+
+    private static String likeForLike(KitComparison kit, LikeForLike both) {
+        StringBuilder words = new StringBuilder();
+        if (!kit.lacks().isEmpty()) {
+            words.append("The kit lacks %s. With %s for them it comes to %s, and building is %s by %s. "
+                    .formatted(
+                            String.join(", ", kit.lacks()),
+                            Book.amount(both.lacked().value()),
+                            Book.amount(both.total().value()),
+                            both.asBought().value().isNegative() ? "dearer" : "cheaper",
+                            Book.amount(both.asBought().value().abs())));
+        }
+        for (LikeForLike.ToolPaid tool : both.tools()) {
+            words.append(tool.builds()
+                    .map(builds -> "%s, %s, is paid for after %d %s. "
+                            .formatted(
+                                    tool.name(),
+                                    Book.amount(tool.price()),
+                                    builds.value(),
+                                    builds.value() == 1 ? "build" : "builds"))
+                    .orElse("%s, %s, is not paid for by building. ".formatted(tool.name(), Book.amount(tool.price()))));
+        }
+        return words.toString().strip();
     }
 }

@@ -151,6 +151,12 @@ final class Member {
         return inner;
     }
 
+    /** An object of its own, or null. */
+    <T> Member optional(String name, Optional<T> known, BiConsumer<Member, T> form) {
+        known.ifPresentOrElse(value -> form.accept(inside(name), value), () -> node.putNull(name));
+        return this;
+    }
+
     Member nothing(String name) {
         node.putNull(name);
         return this;

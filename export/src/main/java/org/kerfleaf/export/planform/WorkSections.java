@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.FastenerSetting;
 import org.kerfleaf.joint.GluedJoint;
@@ -19,7 +20,9 @@ import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.Rain;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.site.WindLoad;
 
 /** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, rain, cautions. */
 final class WorkSections {
@@ -61,6 +64,7 @@ final class WorkSections {
                         plan.schedule().ahead(),
                         (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
         site(plan.site(), top.inside("site"));
+        LoadSections.write(plan.loads(), top.inside("loads"));
         rain(plan, top);
         top.list(
                 "cautions",
@@ -226,8 +230,22 @@ final class WorkSections {
                                 .money("freight", of.freight())
                                 .figure("total", of.total(), Member::amount)
                                 .figure("difference", of.difference(), Member::amount)
-                                .texts("lacks", of.lacks()))
+                                .texts("lacks", of.lacks())
+                                .optional("likeForLike", of.likeForLike(), WorkSections::likeForLike))
                 .texts("notKnown", cost.notKnown());
+    }
+
+    private static void likeForLike(Member form, LikeForLike both) {
+        form.figure("lacked", both.lacked(), Member::amount)
+                .figure("total", both.total(), Member::amount)
+                .figure("asBought", both.asBought(), Member::amount)
+                .figure("asUsed", both.asUsed(), Member::amount)
+                .list(
+                        "tools",
+                        both.tools(),
+                        (tool, of) -> tool.words("name", of.name())
+                                .money("price", Optional.of(of.price()))
+                                .figure("builds", of.builds(), Member::count));
     }
 
     private static void costLine(Member form, CostLine line) {
@@ -282,6 +300,32 @@ final class WorkSections {
                 .figure("inGround", plan.inGround(), Member::millimetres)
                 .figure("boxBottom", plan.boxBottom(), Member::millimetres)
                 .figure("latch", plan.latch(), Member::millimetres)
-                .words("note", SitePlan.DEFERS));
+                .figure("spoil", plan.spoil(), Member::millilitres)
+                .figure("heightLine", plan.heightLine(), Member::millimetres)
+                .figure("cutPostTo", plan.cutPostTo(), Member::millimetres)
+                .words("note", SitePlan.DEFERS)
+                .optional("filling", plan.filling(), WorkSections::filling)
+                .optional("wind", plan.wind(), WorkSections::wind)
+                .optional("windOnAll", plan.windOnAll(), WorkSections::wind));
+    }
+
+    private static void filling(Member form, Filling filling) {
+        form.words("with", filling.with())
+                .figure("volume", filling.volume(), Member::millilitres)
+                .figure("bags", filling.bags(), Member::count)
+                .figure("lifts", filling.lifts(), Member::count)
+                .figure("toPutSomewhere", filling.toPutSomewhere(), Member::millilitres);
+    }
+
+    private static void wind(Member form, WindLoad load) {
+        form.words("from", load.from())
+                .figure("pressure", load.pressure(), pressure -> Member.decimal(pressure.pascals()))
+                .figure("seen", load.seen(), Member::squareMillimetres)
+                .figure("centre", load.centre(), Member::millimetres)
+                .figure("push", load.push(), push -> Member.decimal(push.newtons()))
+                .figure("moment", load.moment(), moment -> Member.decimal(moment.newtonMetres()))
+                .figure("across", load.needs().map(WindLoad.Needs::across), Member::millimetres)
+                .figure("depth", load.needs().flatMap(WindLoad.Needs::plain), Member::millimetres)
+                .figure("depthBearingDoubled", load.needs().flatMap(WindLoad.Needs::doubled), Member::millimetres);
     }
 }

@@ -50,6 +50,17 @@
  * order of placing), {@code moved} (how far the row went along the contact so that no two meet), and {@code driven}, each with
  * {@code head} (on the face it is driven from) and {@code tip} as {@code [x, y, z]}: x to the right, y to the back, z up.
  *
+ * <p>{@code site}, empty where nothing is dug in: {@code hole}, {@code gravel}, {@code spoil}, heights above the ground, and
+ * {@code filling} ({@code with}, {@code volume}, {@code bags} or {@code lifts}, {@code toPutSomewhere}). {@code wind} on the box and
+ * {@code windOnAll} on everything above the ground: {@code pressure} in pascals at strength level, {@code push} in newtons at allowable
+ * stress level, {@code moment} in newton metres, {@code depth} and {@code depthBearingDoubled} of the post, {@code null} beyond 12 ft or
+ * where the ground is not known.
+ *
+ * <p>{@code loads}: {@code carried} ({@code load} in grams over {@code area}; {@code bending} with {@code stiffness} in pascals,
+ * {@code sag} and {@code sagInTime}, and of each of the usual {@code limits} what it {@code allowed} and the {@code longest} span) and
+ * {@code lifted} ({@code weight}, where it balances, the {@code limit} of the people who lift it,
+ * {@code tipping} about the post in newton metres). What is not known is {@code null}.
+ *
  * <p>With reasons there is one more member, {@code reasons}: from the place of a figure in this document, written as a JSON
  * Pointer (RFC 6901, {@code /parts/0/length}), to {@code {"because", "given": [{"name", "value"}], "source"}}. The given
  * values are words in the workbook's unit. All other members are the same with and without reasons.

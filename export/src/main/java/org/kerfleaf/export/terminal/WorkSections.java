@@ -9,6 +9,7 @@ import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.Cost.KitComparison;
 import org.kerfleaf.cost.CostLine;
+import org.kerfleaf.cost.LikeForLike;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
 import org.kerfleaf.measure.MeasureStyle;
@@ -20,7 +21,6 @@ import org.kerfleaf.plan.RainMark;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
-import org.kerfleaf.site.SitePlan;
 
 /** Hardware, finish, site, rain, cost, checks, steps and cautions. */
 final class WorkSections {
@@ -52,7 +52,13 @@ final class WorkSections {
                         !plan.doors().hung().isEmpty() || !plan.doors().panes().isEmpty(),
                         page -> DoorText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
-                new Section("Site", "", plan.site().isPresent(), told::site),
+                new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
+                new Section(
+                        "Loads",
+                        "",
+                        !plan.loads().carried().isEmpty()
+                                || !plan.loads().lifted().isEmpty(),
+                        page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
@@ -126,30 +132,6 @@ final class WorkSections {
         };
     }
 
-    private void site(Page page) {
-        SitePlan site = plan.site().orElseThrow();
-        Grid grid = new Grid().words("").words("");
-        grid.row(Cell.of("hole"), Cell.of(site.hole().value().in(style)));
-        grid.row(Cell.of("gravel at its foot"), Cell.of(site.gravel().value().in(style)));
-        grid.row(Cell.of("post in the ground"), Cell.of(site.inGround().value().in(style)));
-        site.boxBottom()
-                .ifPresent(bottom -> grid.row(
-                        Cell.of("underside above ground"),
-                        Cell.of(bottom.value().in(style))));
-        site.latch()
-                .ifPresent(latch -> grid.row(
-                        Cell.of("latch above ground"), Cell.of(latch.value().in(style))));
-        page.gridWithoutHead(grid);
-        page.blank();
-        page.paragraph(SitePlan.DEFERS);
-        page.beforeReasons();
-        page.why("hole", site.hole());
-        page.why("gravel", site.gravel());
-        page.why("post in the ground", site.inGround());
-        page.why("underside", site.boxBottom());
-        page.why("latch", site.latch());
-    }
-
     private void rain(Page page) {
         Rain rain = plan.rain().orElseThrow();
         if (rain.marks().isEmpty()) {
@@ -221,8 +203,34 @@ final class WorkSections {
         if (!kit.lacks().isEmpty()) {
             page.paragraph("The kit leaves out: " + String.join(", ", kit.lacks()) + ".");
         }
+        kit.likeForLike().ifPresent(both -> likeForLike(page, both));
         page.why("kit in all", kit.total());
         page.why("difference", kit.difference());
+    }
+
+    private static void likeForLike(Page page, LikeForLike both) {
+        page.paragraph("Like for like, with what it leaves out (%s): %s. %s%s"
+                .formatted(
+                        amount(Optional.of(both.lacked().value())),
+                        amount(Optional.of(both.total().value())),
+                        difference(both.asBought().value()),
+                        both.asUsed()
+                                .map(used -> " Against what is used of the packs it is %s."
+                                        .formatted(amount(Optional.of(used.value()))))
+                                .orElse("")));
+        for (LikeForLike.ToolPaid tool : both.tools()) {
+            page.paragraph("%s, %s: %s"
+                    .formatted(
+                            tool.name(),
+                            amount(Optional.of(tool.price())),
+                            tool.builds()
+                                    .map(builds -> "paid for after " + Words.counted(builds.value(), "build") + ".")
+                                    .orElse("never paid for, since building costs more.")));
+        }
+        page.why("what the kit leaves out", both.lacked());
+        page.why("like for like, as bought", both.asBought());
+        page.why("like for like, as used", both.asUsed());
+        both.tools().forEach(tool -> page.why(tool.name(), tool.builds()));
     }
 
     private static String difference(Money difference) {

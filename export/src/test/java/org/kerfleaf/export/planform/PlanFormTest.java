@@ -66,6 +66,7 @@ class PlanFormTest {
                         "steps",
                         "schedule",
                         "site",
+                        "loads",
                         "rain",
                         "cautions",
                         "day",

@@ -45,6 +45,7 @@ import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
@@ -113,7 +114,13 @@ public final class PlanFixture {
                 lines.stream().map(CostLine::what).toList(),
                 plan.cost().compare().stream()
                         .map(kit -> new KitComparison(
-                                kit.name(), kit.price(), kit.freight(), kit.total(), Optional.empty(), kit.lacks()))
+                                kit.name(),
+                                kit.price(),
+                                kit.freight(),
+                                kit.total(),
+                                Optional.empty(),
+                                kit.lacks(),
+                                Optional.empty()))
                         .toList());
         return new Plan(
                 plan.title(),
@@ -136,6 +143,7 @@ public final class PlanFixture {
                 plan.steps(),
                 plan.schedule(),
                 plan.site(),
+                plan.loads(),
                 plan.rain(),
                 plan.doors(),
                 plan.cautions(),
@@ -169,6 +177,7 @@ public final class PlanFixture {
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
                 Optional.empty(),
+                new Loads(List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -201,6 +210,7 @@ public final class PlanFixture {
                 plan.steps(),
                 plan.schedule(),
                 plan.site(),
+                plan.loads(),
                 plan.rain(),
                 plan.doors(),
                 plan.cautions(),
@@ -253,6 +263,7 @@ public final class PlanFixture {
                         List.of(4),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
                 Optional.of(site()),
+                new Loads(List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 cautions(),
@@ -591,14 +602,16 @@ public final class PlanFixture {
                                 figure(kit.plus(freight), "price and freight"),
                                 Optional.of(figure(
                                         kit.plus(freight).minus(bought), "the kit's total less the build as bought")),
-                                List.of("paint", "glue")),
+                                List.of("paint", "glue"),
+                                Optional.empty()),
                         new KitComparison(
                                 "Bare kit",
                                 kit,
                                 Optional.empty(),
                                 figure(kit, "price"),
                                 Optional.of(figure(kit.minus(bought), "the kit's total less the build as bought")),
-                                List.of())));
+                                List.of(),
+                                Optional.empty())));
     }
 
     private static Stream<BigMoney> used(CostLine line) {
@@ -699,6 +712,12 @@ public final class PlanFixture {
                 figure(Volume.ofCubicMillimetres(1.0e7), "π r² by 6 in"),
                 figure(Length.ofInches(28), "a third of the post"),
                 Optional.of(figure(Length.ofInches(30), "said")),
+                Optional.empty(),
+                figure(Volume.ofCubicMillimetres(1.01e8), "hole · 1.25"),
+                Optional.empty(),
+                Optional.of(figure(Length.ofInches(56), "post - in the ground")),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -78,6 +78,11 @@ public final class TypeWords {
             case "Faces" -> "faces, like insideFaces()";
             case "Volume" -> "a volume, like perGallon()";
             case "Soil" -> "a soil, like SAND";
+            case "Exposure" -> "how open the ground is, like OPEN_GROUND";
+            case "Reach" -> "who reaches for it, like ADULT";
+            case "SagLimit" -> "a limit for sag, like VISIBLE";
+            case "Share" -> "a share of a load, like half(onTop)";
+            case "Bag" -> "a bag of concrete, like bag(\"60 lb\")";
             case "Placing" -> "a part in its place, like place(floor)";
             case "OpeningOf" -> "a part's opening, like front.opening(\"doorway\")";
             case "EdgeOf" -> "a part's edge, like roof.eave()";
@@ -94,6 +99,7 @@ public final class TypeWords {
             case "SiteSaid" -> "the place it stands in";
             case "CutAll", "WorkTime", "People", "Ahead" -> "a thing said of the work";
             case "BoughtKit" -> "a bought kit";
+            case "Tool" -> "a tool to be paid for";
             default -> withArticle(bare);
         };
     }

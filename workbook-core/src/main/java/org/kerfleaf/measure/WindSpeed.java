@@ -1,14 +1,10 @@
-package org.kerfleaf.site;
+package org.kerfleaf.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.kerfleaf.measure.LengthUnit;
-import org.kerfleaf.measure.MeasureStyle;
-import org.kerfleaf.measure.MeasureTextException;
-import org.kerfleaf.measure.Quantity;
 
 /**
  * A wind speed from a map: a 3 second gust 33 ft above open ground.
@@ -20,10 +16,12 @@ public record WindSpeed(double metresPerSecond) implements Quantity {
 
     private static final Pattern TEXT = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(mph|m/s|km/h)");
 
+    /** Miles an hour. */
     public static WindSpeed ofMilesPerHour(double mph) {
         return new WindSpeed(mph * PER_MPH);
     }
 
+    /** Metres a second. */
     public static WindSpeed ofMetresPerSecond(double number) {
         return new WindSpeed(number);
     }
@@ -43,6 +41,7 @@ public record WindSpeed(double metresPerSecond) implements Quantity {
         };
     }
 
+    /** In miles an hour, as a decimal number. */
     public double inMilesPerHour() {
         return metresPerSecond / PER_MPH;
     }

@@ -1,0 +1,48 @@
+package org.kerfleaf.sketch;
+
+import java.util.List;
+import org.kerfleaf.measure.Angle;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Pressure;
+import org.kerfleaf.measure.WindSpeed;
+
+/** One thing said of the place. */
+public sealed interface OfSite {
+    /** How far from a path it stands. */
+    record BesidePath(Length distance) implements OfSite {}
+
+    /** The wind on the map, and how open the ground is. */
+    record Windy(WindSpeed speed, Exposure ground) implements OfSite {}
+
+    /** How high the ground is above the sea. */
+    record AboveSea(Length height) implements OfSite {}
+
+    /** Whether rain falls on it. */
+    record RainedOn(boolean falls) implements OfSite {}
+
+    /** What is dug in. */
+    record Ground(Soil soil) implements OfSite {}
+
+    /** Snow on the ground, by the map. */
+    record Snow(Pressure ground) implements OfSite {}
+
+    /** Who reaches for it. */
+    record ReachedBy(List<Reach> people) implements OfSite {
+        public ReachedBy {
+            people = List.copyOf(people);
+        }
+    }
+
+    /** What must be in reach besides the knob. */
+    record InReach(List<Origin> things) implements OfSite {
+        public InReach {
+            things = List.copyOf(things);
+        }
+    }
+
+    /** The clear ground before it. */
+    record Clear(Length wide, Length deep) implements OfSite {}
+
+    /** How much that ground slopes. */
+    record Slopes(Angle by) implements OfSite {}
+}
