@@ -30,6 +30,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Paintwork;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -129,6 +130,7 @@ public final class SamplePlan {
                 sawSettings(),
                 List.of(),
                 List.of(),
+                Paintwork.NONE,
                 cost(),
                 checks(),
                 SampleSteps.steps(),

@@ -18,6 +18,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Fastening;
+import org.kerfleaf.plan.Paintwork;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -233,6 +234,7 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 List.of(),
+                Paintwork.NONE,
                 none,
                 List.of(),
                 List.of(),
@@ -276,6 +278,7 @@ public final class SampleStress {
                 saws,
                 p.hardware(),
                 p.finish(),
+                p.paintwork(),
                 cost,
                 checks,
                 steps,

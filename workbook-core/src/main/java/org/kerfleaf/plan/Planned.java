@@ -23,7 +23,8 @@ record Planned(
         List<SawSetting> settings,
         Stocking stocking,
         Siting siting,
-        Optional<Rain> rain) {
+        Optional<Rain> rain,
+        Paintwork paintwork) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

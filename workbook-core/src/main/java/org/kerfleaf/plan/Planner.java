@@ -78,8 +78,9 @@ public final class Planner {
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
         Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
-        Finishing finishing =
-                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), raining, joints, problems);
+        Painting painting = new Painting(sketch, sizing, assembly, bodies, parts, joints);
+        Finishing finishing = new Finishing(sketch, painting, raining, joints, problems);
+        Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
         Siting siting = new Siting(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
@@ -106,7 +107,8 @@ public final class Planner {
                 settings,
                 stocking,
                 siting,
-                rain);
+                rain,
+                paintwork);
         return new Plan(
                 sketch.title(),
                 style,
@@ -123,6 +125,7 @@ public final class Planner {
                 settings,
                 hardware.all().stream().map(Hardware.Bought::line).toList(),
                 finishing.lines(),
+                paintwork,
                 cost,
                 Checking.all(planned, cost),
                 steps.all(),

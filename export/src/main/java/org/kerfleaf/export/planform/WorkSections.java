@@ -35,6 +35,7 @@ final class WorkSections {
                 .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
                 .list("glued", plan.fastening().glued(), WorkSections::glued)
                 .list("finish", plan.finish(), WorkSections::finish);
+        PaintSection.write(plan.paintwork(), top.inside("paintwork"));
         cost(plan.cost(), top.inside("cost"));
         top.list(
                         "checks",

@@ -47,6 +47,7 @@ final class WorkSections {
                         !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
                         page -> FasteningText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
+                PaintSection.of(plan),
                 new Section("Site", "", plan.site().isPresent(), told::site),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),

@@ -59,6 +59,7 @@ class PlanFormTest {
                         "chosen",
                         "glued",
                         "finish",
+                        "paintwork",
                         "cost",
                         "checks",
                         "steps",
