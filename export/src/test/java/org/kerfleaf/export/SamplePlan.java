@@ -32,6 +32,7 @@ import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Loads;
+import org.kerfleaf.plan.Paintwork;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedPart.PlannedEdge;
@@ -131,6 +132,7 @@ public final class SamplePlan {
                 sawSettings(),
                 List.of(),
                 List.of(),
+                Paintwork.NONE,
                 cost(),
                 checks(),
                 SampleSteps.steps(),

@@ -20,6 +20,7 @@ import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Loads;
+import org.kerfleaf.plan.Paintwork;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.plan.PlannedStep;
@@ -241,6 +242,7 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 List.of(),
+                Paintwork.NONE,
                 none,
                 List.of(),
                 List.of(),
@@ -286,6 +288,7 @@ public final class SampleStress {
                 saws,
                 p.hardware(),
                 p.finish(),
+                p.paintwork(),
                 cost,
                 checks,
                 steps,

@@ -6,7 +6,7 @@ import java.util.List;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.rules.Check;
 
-/** Holds the trade's rules against the plan: stock and wood, places, joints, parts and saws, roof and rain, door and glazing, site, cost. */
+/** Holds the trade's rules against the plan: stock and wood, places, joints, parts and saws, roof, rain and paint, door and glazing, site, cost. */
 final class Checking {
     private Checking() {}
 
@@ -20,6 +20,7 @@ final class Checking {
         checks.addAll(new PartChecking(planned).all());
         checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new RainChecking(planned).all());
+        checks.addAll(new PaintChecking(planned).all());
         checks.addAll(new DoorChecking(planned).all());
         checks.addAll(new SwingChecking(planned, hung).all());
         checks.addAll(new LoadChecking(planned).all());

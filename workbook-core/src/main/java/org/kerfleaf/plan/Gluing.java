@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.kerfleaf.finish.FinishNeed;
 import org.kerfleaf.joint.GlueUp;
 import org.kerfleaf.joint.GluedJoint;
@@ -16,12 +15,9 @@ import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.GlueChecks;
-import org.kerfleaf.shape.Face;
-import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Glue;
-import org.kerfleaf.sketch.Sketch;
 
-/** What each glued joint takes: glue, time, clamps; and whether it lies on bare wood. */
+/** What each glued joint takes: glue, time, clamps. */
 final class Gluing {
     private Gluing() {}
 
@@ -77,53 +73,8 @@ final class Gluing {
     }
 
     static List<Check> checks(Planned planned) {
-        Stream<Check> times = all(planned.joints()).stream()
-                .map(g -> GlueChecks.time(g.joint(), g.closing().value(), g.openTime(), planned.style()));
-        return Stream.concat(times, bare(planned)).toList();
-    }
-
-    /** Every joint that is painted before, else all of them as one. */
-    private static Stream<Check> bare(Planned planned) {
-        List<PlannedJoint> glued = planned.joints().stream()
-                .filter(joint -> joint.said().glue().isPresent())
+        return all(planned.joints()).stream()
+                .map(g -> GlueChecks.time(g.joint(), g.closing().value(), g.openTime(), planned.style()))
                 .toList();
-        List<Check> painted = glued.stream()
-                .filter(joint -> painted(planned.sketch(), joint).isPresent())
-                .map(joint -> GlueChecks.bare(joint.words(), painted(planned.sketch(), joint), planned.style()))
-                .toList();
-        return painted.isEmpty()
-                ? glued.stream().limit(1).map(any -> GlueChecks.bare("", Optional.empty(), planned.style()))
-                : painted.stream();
-    }
-
-    /** The part whose glued face a coat before the joint covers. */
-    private static Optional<String> painted(Sketch sketch, PlannedJoint joint) {
-        return sketch.all(Coat.class).stream()
-                .filter(coat -> coat.origin().compareTo(joint.said().origin()) < 0)
-                .flatMap(coat -> coat.faces().stream()
-                        .flatMap(faces -> joint.touches().stream()
-                                .flatMap(t -> Stream.of(
-                                                covered(
-                                                        coat,
-                                                        faces,
-                                                        t.through(),
-                                                        t.place().faceOfA()),
-                                                covered(
-                                                        coat,
-                                                        faces,
-                                                        t.into(),
-                                                        t.place().faceOfB()))
-                                        .flatMap(Optional::stream))))
-                .findFirst();
-    }
-
-    private static Optional<String> covered(Coat coat, Coat.Faces faces, Piece piece, Face face) {
-        boolean there = piece.placing().compareTo(coat.origin()) < 0;
-        boolean is = switch (faces.which()) {
-            case INSIDE, OUTSIDE -> there && face.name().equals(faces.which().name());
-            case BOTH_OF -> Bodies.isWide(face) && faces.part().orElseThrow().equals(piece.part());
-            case ENDS_OF -> false;
-        };
-        return is ? Optional.of(piece.part()) : Optional.empty();
     }
 }

@@ -3,7 +3,11 @@ package org.kerfleaf.plan;
 import static org.kerfleaf.reason.Given.given;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.reason.Figure;
@@ -16,6 +20,7 @@ import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Sketch;
+import org.kerfleaf.sketch.Trait;
 import org.kerfleaf.sketch.Where;
 
 /**
@@ -30,52 +35,119 @@ final class Painting {
     private final Assembly assembly;
     private final Bodies bodies;
     private final List<PlannedPart> parts;
+    private final GluedLater glued;
     private List<Finished> finished;
 
-    private record Finished(List<Piece> fixed, FinishedBuild solids) {}
+    /** A build as it is in the end. */
+    record Finished(List<Piece> fixed, FinishedBuild solids) {}
 
-    Painting(Sketch sketch, Sizing sizing, Assembly assembly, Bodies bodies, List<PlannedPart> parts) {
+    Painting(
+            Sketch sketch,
+            Sizing sizing,
+            Assembly assembly,
+            Bodies bodies,
+            List<PlannedPart> parts,
+            List<PlannedJoint> joints) {
         this.sketch = sketch;
         this.sizing = sizing;
         this.assembly = assembly;
         this.bodies = bodies;
         this.parts = parts;
+        this.glued = new GluedLater(joints);
+    }
+
+    /** What is glued after it was painted. */
+    GluedLater glued() {
+        return glued;
     }
 
     /** The area that one coat of this paints. */
     Figure<Area> area(Coat coat) {
-        Area sum = Area.ZERO;
-        List<String> words = new ArrayList<>();
-        for (Coat.Faces faces : coat.faces()) {
-            Area area = switch (faces.which()) {
-                case INSIDE -> faces(coat, true);
-                case OUTSIDE -> faces(coat, false);
-                case BOTH_OF -> bothFaces(coat, faces.part().orElseThrow());
-                case ENDS_OF -> bothEnds(coat, faces.part().orElseThrow());
-            };
-            words.add(
-                    switch (faces.which()) {
-                        case INSIDE -> "inside faces";
-                        case OUTSIDE -> "outside faces";
-                        case BOTH_OF -> "both faces of " + faces.part().orElseThrow();
-                        case ENDS_OF -> "both ends of " + faces.part().orElseThrow();
-                    });
-            sum = sum.plus(area);
-        }
+        List<String> words = coat.faces().stream()
+                .map(faces -> switch (faces.which()) {
+                    case INSIDE -> "inside faces";
+                    case OUTSIDE -> "outside faces";
+                    case BOTH_OF -> "both faces of " + faces.part().orElseThrow();
+                    case UNDERSIDE_OF -> "the underside of " + faces.part().orElseThrow();
+                    case ENDS_OF -> "both ends of " + faces.part().orElseThrow();
+                })
+                .toList();
+        Area sum = coated(coat).stream().map(Coated::area).reduce(Area.ZERO, Area::plus);
         return Figure.of(
                 sum,
                 "%s; edges not counted, openings and hidden faces taken off".formatted(String.join(", ", words)),
                 Reason.GEOMETRY);
     }
 
-    private Area bothFaces(Coat coat, String name) {
-        SizedPart part = sized(coat, name);
-        return part.face(SheetSide.OUTSIDE).plus(part.face(SheetSide.INSIDE)).times(count(name));
+    /** Everything that one coat of this paints, face by face. */
+    List<Coated> coated(Coat coat) {
+        List<Coated> coated = new ArrayList<>();
+        for (Coat.Faces faces : coat.faces()) {
+            coated.addAll(
+                    switch (faces.which()) {
+                        case INSIDE -> inSight(coat, true);
+                        case OUTSIDE -> inSight(coat, false);
+                        case BOTH_OF ->
+                            faces(coat, faces.part().orElseThrow(), List.of(SheetSide.OUTSIDE, SheetSide.INSIDE));
+                        case UNDERSIDE_OF -> underside(coat, faces.part().orElseThrow());
+                        case ENDS_OF -> bothEnds(coat, faces.part().orElseThrow());
+                    });
+        }
+        return coat.masked() ? coated.stream().map(this::masked).toList() : coated;
     }
 
-    private Area bothEnds(Coat coat, String name) {
+    private Coated masked(Coated coated) {
+        return coated.less(glued.masked(coated));
+    }
+
+    /** Pieces in place show what nothing covers; those that hang, or are not in place yet, show both faces whole. */
+    private List<Coated> faces(Coat coat, String name, List<SheetSide> sides) {
+        List<Coated> coated = new ArrayList<>();
+        int there = 0;
+        for (Finished build : finished()) {
+            for (List<Coated> piece : inSight(coat, build, p -> p.part().equals(name))) {
+                piece.stream()
+                        .filter(c -> sides.contains(c.side().orElseThrow()))
+                        .forEach(coated::add);
+                there++;
+            }
+        }
         SizedPart part = sized(coat, name);
-        return part.up().value().by(part.thickness().value()).times(2.0 * count(name));
+        int loose = count(name) - there;
+        for (SheetSide side : sides) {
+            if (loose > 0) {
+                Area area = part.face(side).times(loose);
+                coated.add(new Coated(coat, name, Optional.of(side), loose, area, Optional.empty(), Optional.empty()));
+            }
+        }
+        return coated;
+    }
+
+    private List<Coated> underside(Coat coat, String name) {
+        if (!hasUnderside(name)) {
+            throw new Unplannable(
+                    coat.origin(), "“%s” stands upright and has no underside. Say facesOf(...) of it.".formatted(name));
+        }
+        return faces(coat, name, List.of(SheetSide.OUTSIDE));
+    }
+
+    private boolean hasUnderside(String name) {
+        return sizing.of(name)
+                .filter(p -> p.standing() == Standing.LIES || p.standing() == Standing.SLOPES)
+                .filter(p -> p.said().trait(Trait.RingOf.class).isEmpty())
+                .isPresent();
+    }
+
+    /** A wide face in words. */
+    String words(String part, SheetSide side) {
+        boolean inner = side == SheetSide.INSIDE;
+        return hasUnderside(part) ? inner ? "upper face" : "underside" : inner ? "inside face" : "outside face";
+    }
+
+    private List<Coated> bothEnds(Coat coat, String name) {
+        SizedPart part = sized(coat, name);
+        Area area = part.up().value().by(part.thickness().value()).times(2.0 * count(name));
+        return List.of(new Coated(coat, name, Optional.empty(), count(name), area, Optional.empty(), Optional.empty()));
     }
 
     private SizedPart sized(Coat coat, String name) {
@@ -91,25 +163,42 @@ final class Painting {
                 .sum();
     }
 
-    private Area faces(Coat coat, boolean inside) {
-        Area sum = Area.ZERO;
-        for (Finished build : finished()) {
-            List<Piece> there = build.fixed().stream()
-                    .filter(p -> isThere(p, coat.origin()))
-                    .toList();
-            OpenFaces open = build.solids().openFaces(solids(there));
-            for (Piece piece : there) {
-                boolean panel = sizing.of(piece.part())
-                        .filter(s -> s.said().kind() == PartKind.PANEL)
-                        .isPresent();
-                sum = panel ? sum.plus(open.of(bodies.of(piece), inside)) : sum;
-            }
-        }
-        return sum;
+    private List<Coated> inSight(Coat coat, boolean inside) {
+        return finished().stream()
+                .flatMap(build -> inSight(coat, build, this::isPanel).stream())
+                .flatMap(List::stream)
+                .filter(c -> c.place().orElseThrow().inside() == inside)
+                .toList();
+    }
+
+    /** What a coat finds open, piece by piece, of those pieces that are in place. */
+    private List<List<Coated>> inSight(Coat coat, Finished build, Predicate<Piece> which) {
+        List<Piece> there =
+                build.fixed().stream().filter(p -> isThere(p, coat.origin())).toList();
+        OpenFaces open = build.solids().openFaces(solids(there));
+        return there.stream()
+                .filter(which)
+                .map(piece -> open.places(bodies.of(piece)).stream()
+                        .map(place -> new Coated(
+                                coat,
+                                piece.part(),
+                                Optional.of(place.side()),
+                                1,
+                                place.area(),
+                                Optional.of(piece),
+                                Optional.of(place)))
+                        .toList())
+                .toList();
+    }
+
+    private boolean isPanel(Piece piece) {
+        return sizing.of(piece.part())
+                .filter(s -> s.said().kind() == PartKind.PANEL)
+                .isPresent();
     }
 
     /** The builds as they are in the end, without what hangs. */
-    private List<Finished> finished() {
+    List<Finished> finished() {
         if (finished == null) {
             finished = assembly.builds().stream()
                     .map(build -> build.stream().filter(this::isFixed).toList())
@@ -119,12 +208,20 @@ final class Painting {
         return finished;
     }
 
-    private List<PlacedSolid> solids(List<Piece> pieces) {
+    /** The open places of all panels of a build, once everything is in place. */
+    Map<Piece, List<OpenFaces.Place>> open(Finished build) {
+        OpenFaces open = build.solids().openFaces(solids(build.fixed()));
+        Map<Piece, List<OpenFaces.Place>> places = new LinkedHashMap<>();
+        build.fixed().stream().filter(this::isPanel).forEach(piece -> places.put(piece, open.places(bodies.of(piece))));
+        return places;
+    }
+
+    List<PlacedSolid> solids(List<Piece> pieces) {
         return pieces.stream().map(bodies::of).toList();
     }
 
     /** Whether a piece is put in place in this step or an earlier one. */
-    private static boolean isThere(Piece piece, Origin when) {
+    static boolean isThere(Piece piece, Origin when) {
         return piece.placing().compareTo(when) < 0;
     }
 

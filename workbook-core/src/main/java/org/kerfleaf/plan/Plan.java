@@ -45,6 +45,7 @@ import org.kerfleaf.sketch.Problem;
  * @param sawSettings set-ups, grouped so that each is made once
  * @param hardware screws, bolts, hinges and the like
  * @param finish paint, caulk, glue
+ * @param paintwork what is painted face by face, by when, and what stays bare for glue
  * @param cost what is bought, what of it is used, and the kit it is compared with
  * @param checks in the order of job.md's list of checks
  * @param steps the build steps
@@ -75,6 +76,7 @@ public record Plan(
         List<SawSetting> sawSettings,
         List<HardwareLine> hardware,
         List<FinishLine> finish,
+        Paintwork paintwork,
         Cost cost,
         List<Check> checks,
         List<PlannedStep> steps,
@@ -118,6 +120,7 @@ public record Plan(
                 sawSettings,
                 hardware,
                 finish,
+                paintwork,
                 cost,
                 checks,
                 steps,

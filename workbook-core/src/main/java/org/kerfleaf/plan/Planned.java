@@ -25,7 +25,8 @@ record Planned(
         Siting siting,
         Carrying carrying,
         Lifting lifting,
-        Optional<Rain> rain) {
+        Optional<Rain> rain,
+        Paintwork paintwork) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

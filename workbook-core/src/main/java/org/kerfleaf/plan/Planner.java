@@ -78,8 +78,9 @@ public final class Planner {
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
         Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
-        Finishing finishing =
-                new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), raining, joints, problems);
+        Painting painting = new Painting(sketch, sizing, assembly, bodies, parts, joints);
+        Finishing finishing = new Finishing(sketch, painting, raining, joints, problems);
+        Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
         Siting siting = new Siting(sketch, assembly, bodies);
         Carrying carrying = new Carrying(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
@@ -110,7 +111,8 @@ public final class Planner {
                 siting,
                 carrying,
                 lifting,
-                rain);
+                rain,
+                paintwork);
         List<Hung> hung = Hanging.all(planned);
         Doors doors =
                 new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
@@ -130,6 +132,7 @@ public final class Planner {
                 settings,
                 hardware.all().stream().map(Hardware.Bought::line).toList(),
                 finishing.lines(),
+                paintwork,
                 cost,
                 Checking.all(planned, hung, cost, day),
                 steps.all(),

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Reason;
 
-/** Whether glue is still open when a joint closes, and lies on bare wood. */
+/** Whether glue is still open when a joint closes. */
 public final class GlueChecks {
     private GlueChecks() {}
 
@@ -31,14 +31,5 @@ public final class GlueChecks {
 
     private static String minutes(Duration time) {
         return Say.number(time.toSeconds() / 60.0, 1) + " min";
-    }
-
-    /** Check 22: the faces that are glued are bare. @param painted which part was painted there before, if one was */
-    public static Check bare(String of, Optional<String> painted, MeasureStyle style) {
-        Held held = new Held("Glue on bare wood", of, Reason.COMMON_PRACTICE, style);
-        return painted.map(part -> held.falls(
-                        "%s is painted before it is glued: the joint holds no better than the paint.".formatted(part),
-                        "Mask what is glued, or paint after."))
-                .orElseGet(() -> held.holds("What is glued is not painted before."));
     }
 }

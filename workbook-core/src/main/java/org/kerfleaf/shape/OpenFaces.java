@@ -24,7 +24,7 @@ public final class OpenFaces {
     /** How far before a face one looks about, in millimetres. */
     private static final double BEFORE = 0.3;
 
-    private record Part(SheetSide side, boolean inside, double area) {}
+    private record Part(SheetSide side, boolean inside, double area, Vector before) {}
 
     private final Map<PlacedSolid, List<Part>> parts = new LinkedHashMap<>();
     private final boolean closesIn;
@@ -63,7 +63,7 @@ public final class OpenFaces {
         pieces.forEach((piece, whole) -> {
             Coordinate middle = piece.getInteriorPoint().getCoordinate();
             Vector before = face.frame().toWorld(new Vector(middle.x, middle.y, BEFORE));
-            parts.add(new Part(side, sight.isInside(before), whole.getArea() * scale));
+            parts.add(new Part(side, sight.isInside(before), whole.getArea() * scale, before));
         });
         return parts;
     }
@@ -82,9 +82,32 @@ public final class OpenFaces {
     public Area of(PlacedSolid solid, boolean inside) {
         double sum = 0;
         for (Part part : parts.getOrDefault(solid, List.of())) {
-            boolean counts = closesIn ? part.inside() : part.side() == SheetSide.INSIDE;
-            sum += counts == inside ? part.area() : 0;
+            sum += isInside(part) == inside ? part.area() : 0;
         }
         return Area.ofSquareMillimetres(sum);
+    }
+
+    private boolean isInside(Part part) {
+        return closesIn ? part.inside() : part.side() == SheetSide.INSIDE;
+    }
+
+    /**
+     * A place of a wide face that lies open, in one piece.
+     *
+     * @param inside whether the finished build closes it in
+     * @param before a point of the air before it
+     */
+    public record Place(PlacedSolid solid, SheetSide side, boolean inside, Area area, Vector before) {
+        /** Out of the wood, one long. */
+        public Vector normal() {
+            return solid.face(side.name()).normal();
+        }
+    }
+
+    /** Every open place of a piece. */
+    public List<Place> places(PlacedSolid solid) {
+        return parts.getOrDefault(solid, List.of()).stream()
+                .map(p -> new Place(solid, p.side(), isInside(p), Area.ofSquareMillimetres(p.area()), p.before()))
+                .toList();
     }
 }

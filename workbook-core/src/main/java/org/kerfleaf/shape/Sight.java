@@ -1,7 +1,11 @@
 package org.kerfleaf.shape;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
@@ -17,6 +21,14 @@ final class Sight {
 
     /** A ray this near past the rim of a face meets it, in millimetres: no ray slips between two faces that share an edge. */
     private static final double RIM = 1e-6;
+
+    private static final List<Vector> SQUARE =
+            List.of(Vector.X, Vector.X.times(-1), Vector.Y, Vector.Y.times(-1), Vector.Z, Vector.Z.times(-1));
+
+    /** Places nearer than this are one, where one wanders about, in millimetres. */
+    private static final double STRIDE = 10;
+
+    private static final int MOST_PLACES = 500;
 
     private static final List<Vector> FIRST = directions(FIRST_LOOK);
     private static final List<Vector> SECOND = directions(SECOND_LOOK);
@@ -74,6 +86,38 @@ final class Sight {
         boolean inside = !findsSky(point);
         known.add(new Known(point, inside));
         return inside;
+    }
+
+    /** How far from a point it is to the first face, in a direction one long; endless where none is. */
+    double clear(Vector from, Vector direction) {
+        return nearest(from, direction, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Whether a way leads from a point to the sky, also round corners that one look does not see past: one goes square from the
+     * middle of each way found to the middle of the next, and no two places within {@link #STRIDE} are tried.
+     */
+    boolean wandersOut(Vector from) {
+        Set<List<Long>> tried = new HashSet<>();
+        Deque<Vector> next = new ArrayDeque<>(List.of(from));
+        while (!next.isEmpty() && tried.size() < MOST_PLACES) {
+            Vector at = next.poll();
+            for (Vector direction : SQUARE) {
+                double hit = clear(at, direction);
+                if (Double.isInfinite(hit)) {
+                    return true;
+                }
+                Vector middle = at.plus(direction.times(hit / 2));
+                if (hit > STRIDE && tried.add(cell(middle))) {
+                    next.add(middle);
+                }
+            }
+        }
+        return false;
+    }
+
+    private static List<Long> cell(Vector at) {
+        return List.of(Math.round(at.x() / STRIDE), Math.round(at.y() / STRIDE), Math.round(at.z() / STRIDE));
     }
 
     private boolean sees(Vector from, Vector to) {

@@ -9,9 +9,10 @@ import java.util.Optional;
  *
  * @param faces which
  * @param layers with what, in order
+ * @param masked whether faces that are glued later are masked
  * @group sealing and paint
  */
-public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) implements Declaration {
+public record Coat(Origin origin, List<Faces> faces, List<Layer> layers, boolean masked) implements Declaration {
     public Coat {
         faces = List.copyOf(faces);
         layers = List.copyOf(layers);
@@ -25,14 +26,17 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) impleme
         OUTSIDE,
         /** Both wide faces of one part. */
         BOTH_OF,
+        /** The underside of one part that lies or slopes. */
+        UNDERSIDE_OF,
         /** Both cut ends of one part. */
         ENDS_OF
     }
 
     /**
-     * A set of faces: the inside or outside faces of what is put together, or both wide faces or both cut ends of one part.
+     * A set of faces: the inside or outside faces of what is put together, or both wide faces, the underside or both cut ends of
+     * one part.
      *
-     * @param part the part's name, for {@code BOTH_OF} and {@code ENDS_OF}
+     * @param part the part's name, for {@code BOTH_OF}, {@code UNDERSIDE_OF} and {@code ENDS_OF}
      * @group sealing and paint
      */
     public record Faces(Which which, Optional<String> part) {}
@@ -49,6 +53,11 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers) impleme
     public Coat with(Paint paint, Coats coats) {
         List<Layer> more = new ArrayList<>(layers);
         more.add(new Layer(paint, coats.number()));
-        return new Coat(origin, faces, more);
+        return new Coat(origin, faces, more, masked);
+    }
+
+    /** Faces that are glued later are masked and stay bare: glue does not hold on paint. @example coat(facesOf(shelf)).with(primer).maskedWhereGlued() */
+    public Coat maskedWhereGlued() {
+        return new Coat(origin, faces, layers, true);
     }
 }

@@ -503,7 +503,7 @@ public final class Words {
 
     /** Paints or oils faces; say with what, first coat first. @example var inside = coat(insideFaces()).with(primer).with(colour, times(2)) */
     public static Coat coat(Coat.Faces... faces) {
-        return new Coat(here(), List.of(faces), List.of());
+        return new Coat(here(), List.of(faces), List.of(), false);
     }
 
     /** The inside faces of everything put together so far. @example coat(insideFaces()).with(primer) */
@@ -519,6 +519,11 @@ public final class Words {
     /** Both faces of every piece of this part. @example coat(facesOf(shelf)).with(colour) */
     public static Coat.Faces facesOf(Part part) {
         return new Coat.Faces(Coat.Which.BOTH_OF, Optional.of(part.name()));
+    }
+
+    /** The underside of every piece of this part, which lies or slopes. @example coat(undersideOf(roof)).with(primer) */
+    public static Coat.Faces undersideOf(Part part) {
+        return new Coat.Faces(Coat.Which.UNDERSIDE_OF, Optional.of(part.name()));
     }
 
     /** Both cut ends of every piece of this part. @example coat(cutEndsOf(post)).with(colour) */

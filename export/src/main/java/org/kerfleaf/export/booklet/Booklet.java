@@ -51,6 +51,7 @@ public final class Booklet {
         boolean summed = sizes.fits(flow);
         new BuildPages(book).into(flow);
         new PartPages(book).into(flow);
+        new PaintPage(book).into(flow);
         new StepPages(book).into(flow);
         new CheckPages(book).into(flow);
         summed = summed || sizes.fits(flow);

@@ -44,6 +44,7 @@ final class WorkSections {
                 .list("hung", plan.doors().hung(), WorkSections::hung)
                 .list("panes", plan.doors().panes(), WorkSections::pane)
                 .list("finish", plan.finish(), WorkSections::finish);
+        PaintSection.write(plan.paintwork(), top.inside("paintwork"));
         cost(plan.cost(), top.inside("cost"));
         top.list(
                         "checks",

@@ -22,7 +22,7 @@
  * {@code hung} (each door or lid: its {@code hinges}, the same {@code onCarcass} and its {@code catches}, each {@code at} so far
  * {@code from} the end named; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
  * {@code fills} the rabbet's {@code deep}, {@code lip}, lengths of beads at the long point),
- * {@code finish},
+ * {@code finish}, {@code paintwork},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
  * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
@@ -35,6 +35,11 @@
  * <p>{@code rain}: what rain finds on the finished build, {@code {"limits", "marks": [{"number", "kind", "parts", "where", "length",
  * "words", "advice", "at": [{"point"}]}]}}; {@code number} is the mark's in the drawing {@code rain}, {@code advice} is empty where the
  * workbook already does something about it.
+ *
+ * <p>{@code paintwork}: {@code {"faces": [{"part", "face", "step", "pieces", "area", "coats", "with"}], "order": [{"part", "face",
+ * "closedIn", "by", "painted", "inTime"}], "bare": [{"part", "face", "painted", "glued", "to", "area", "across", "masked"}]}}: what
+ * is coated; the step after which no brush comes to a face, what closes it and the step it is painted in ({@code null} if no coat
+ * comes to it); and faces that are glued after their piece was painted. Steps are 0 above the first.
  *
  * <p>Where sizes were tried there is one more member, {@code changes}: everything that is otherwise than in the workbook as
  * written, {@code {"topic", "subject", "aspect", "before", "after"}}. {@code aspect} is empty for the thing itself; {@code

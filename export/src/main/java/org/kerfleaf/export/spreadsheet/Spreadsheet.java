@@ -32,6 +32,7 @@ public final class Spreadsheet {
             BoardsSheet.write(book);
             SawSettingsSheet.write(book);
             HardwareSheet.write(book, bought);
+            PaintSheet.write(book);
             CostSheet.write(book, bought);
             ChecksSheet.write(book);
             StepsSheet.write(book);

@@ -52,6 +52,7 @@ final class WorkSections {
                         !plan.doors().hung().isEmpty() || !plan.doors().panes().isEmpty(),
                         page -> DoorText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
+                PaintSection.of(plan),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
                 new Section(
                         "Loads",

@@ -61,6 +61,7 @@ class PlanFormTest {
                         "hung",
                         "panes",
                         "finish",
+                        "paintwork",
                         "cost",
                         "checks",
                         "steps",

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
@@ -46,6 +47,10 @@ import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Loads;
+import org.kerfleaf.plan.Paintwork;
+import org.kerfleaf.plan.Paintwork.Bare;
+import org.kerfleaf.plan.Paintwork.CoatedFace;
+import org.kerfleaf.plan.Paintwork.PaintBy;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Plan.Overall;
@@ -138,6 +143,7 @@ public final class PlanFixture {
                 plan.sawSettings(),
                 plan.hardware(),
                 plan.finish(),
+                plan.paintwork(),
                 cost,
                 plan.checks(),
                 plan.steps(),
@@ -172,6 +178,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 List.of(),
+                Paintwork.NONE,
                 new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of()),
                 List.of(),
                 List.of(),
@@ -205,6 +212,7 @@ public final class PlanFixture {
                 plan.sawSettings(),
                 plan.hardware(),
                 plan.finish(),
+                plan.paintwork(),
                 plan.cost(),
                 plan.checks(),
                 plan.steps(),
@@ -255,6 +263,7 @@ public final class PlanFixture {
                 sawSettings(),
                 hardware(),
                 finish(),
+                paintwork(),
                 cost(),
                 checks(),
                 steps(),
@@ -274,6 +283,31 @@ public final class PlanFixture {
                 chains(),
                 Optional.empty(),
                 problems);
+    }
+
+    /** A floor painted before its step closes it in, a back that comes too late, and a strip that is masked. */
+    private static Paintwork paintwork() {
+        return new Paintwork(
+                List.of(new CoatedFace(
+                        2,
+                        "Floor",
+                        "inside face",
+                        1,
+                        figure(Area.ofSquareMillimetres(100_000), "what of it lies open"),
+                        List.of("exterior latex"),
+                        2)),
+                List.of(
+                        new PaintBy("Floor", "inside face", 3, "Back", OptionalInt.of(2), true),
+                        new PaintBy("Back", "inside face", 4, "Cleat", OptionalInt.empty(), false)),
+                List.of(new Bare(
+                        "Floor",
+                        "inside face",
+                        2,
+                        3,
+                        List.of("Back"),
+                        Area.ofSquareMillimetres(9_000),
+                        inches(0, 46),
+                        Optional.of(true))));
     }
 
     /** Left to right a chain that closes on a size that is held, up and down one that is 1/64 in short. */

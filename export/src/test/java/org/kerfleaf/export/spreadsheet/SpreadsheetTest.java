@@ -57,6 +57,7 @@ class SpreadsheetTest {
                             "Boards",
                             "Saw settings",
                             "Hardware",
+                            "Paint",
                             "Cost",
                             "Checks",
                             "Steps");
