@@ -105,7 +105,11 @@ public final class SampleStress {
                 cost,
                 checks,
                 steps,
-                new Schedule(p.schedule().work(), untimed, p.schedule().ahead()),
+                new Schedule(
+                        p.schedule().work(),
+                        untimed,
+                        p.schedule().ahead(),
+                        p.schedule().course()),
                 cautions,
                 manyBuilds(p.chains()),
                 List.of());
@@ -236,7 +240,7 @@ public final class SampleStress {
                 none,
                 List.of(),
                 List.of(),
-                new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
+                new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),

@@ -111,7 +111,7 @@ public final class Planner {
                 cost,
                 Checking.all(planned, cost),
                 steps.all(),
-                new Scheduling(sketch).schedule(),
+                new Scheduling(sketch, new Handling(sketch, assembly, parts), day).schedule(),
                 siting.plan(),
                 rain,
                 steps.cautions(),

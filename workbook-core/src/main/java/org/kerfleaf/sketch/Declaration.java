@@ -24,6 +24,8 @@ public sealed interface Declaration
                 SiteSaid,
                 Mount,
                 WorkTime,
+                Waiting,
+                FreeTime,
                 Ahead,
                 People,
                 CutAll,

@@ -165,7 +165,7 @@ public final class PlanFixture {
                 new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of()),
                 List.of(),
                 List.of(),
-                new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
+                new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
@@ -247,7 +247,8 @@ public final class PlanFixture {
                 new Schedule(
                         figure(Duration.ofMinutes(195), "the sum of the steps that say their time"),
                         List.of(4),
-                        List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
+                        List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
+                        Optional.empty()),
                 Optional.of(site()),
                 Optional.empty(),
                 cautions(),
