@@ -18,10 +18,13 @@ final class PlainForms {
 
     static {
         add(boolean.class, DataOutputStream::writeBoolean, DataInputStream::readBoolean);
+        add(Boolean.class, DataOutputStream::writeBoolean, DataInputStream::readBoolean);
         add(int.class, DataOutputStream::writeInt, DataInputStream::readInt);
         add(Integer.class, DataOutputStream::writeInt, DataInputStream::readInt);
         add(long.class, DataOutputStream::writeLong, DataInputStream::readLong);
+        add(Long.class, DataOutputStream::writeLong, DataInputStream::readLong);
         add(double.class, DataOutputStream::writeDouble, DataInputStream::readDouble);
+        add(Double.class, DataOutputStream::writeDouble, DataInputStream::readDouble);
         add(byte[].class, PlainForms::writeBytes, PlainForms::readBytes);
         add(int[].class, PlainForms::writeNumbers, PlainForms::readNumbers);
         add(String.class, PlainForms::writeText, PlainForms::readText);

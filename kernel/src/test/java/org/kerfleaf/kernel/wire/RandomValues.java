@@ -67,13 +67,13 @@ final class RandomValues {
         if (kind == int.class || kind == Integer.class) {
             return random.nextInt(1, 65);
         }
-        if (kind == long.class) {
+        if (kind == long.class || kind == Long.class) {
             return oneOf(List.of(0L, 1L, 396_875L, Long.MAX_VALUE, Long.MIN_VALUE, random.nextLong()));
         }
-        if (kind == double.class) {
+        if (kind == double.class || kind == Double.class) {
             return oneOf(List.of(0.0, 0.1, 1e-300, 33.333333333333336, random.nextDouble() * 1e9));
         }
-        if (kind == boolean.class) {
+        if (kind == boolean.class || kind == Boolean.class) {
             return random.nextBoolean();
         }
         if (kind == Money.class) {
