@@ -71,7 +71,8 @@ public final class SampleStress {
                     take,
                     i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)),
                     1 + i % 3,
-                    p.cautions().subList(0, i % 9)));
+                    p.cautions().subList(0, i % 9),
+                    List.of()));
         }
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -169,7 +170,8 @@ public final class SampleStress {
                         List.of(new PlannedStep.Take(Optional.of("A"), LONG_NAME)),
                         Optional.of(Duration.ofMinutes(725)),
                         2,
-                        s.cautions())));
+                        s.cautions(),
+                        List.of())));
         List<SawSetting> saws = new ArrayList<>();
         p.sawSettings()
                 .forEach(s -> saws.add(new SawSetting(

@@ -16,7 +16,9 @@ import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Given;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
 import org.kerfleaf.shape.PlacedSolid;
@@ -92,6 +94,12 @@ public final class Planner {
         Planned planned = new Planned(
                 sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting,
                 rain);
+        List<PlacedPart> placed = placed(assembly, bodies, parts);
+        Handling handling = new Handling(sketch, assembly, parts);
+        Scheduling scheduling = new Scheduling(sketch, handling, day);
+        Schedule schedule = scheduling.schedule();
+        List<Check> checks = new ArrayList<>(Checking.all(planned, cost));
+        checks.addAll(new StepChecking(planned, placed, handling, scheduling).all());
         return new Plan(
                 sketch.title(),
                 style,
@@ -100,7 +108,7 @@ public final class Planner {
                 sketch.all(Prices.class).stream().map(Prices::day).findFirst(),
                 sizes,
                 parts,
-                placed(assembly, bodies, parts),
+                placed,
                 fastening(driven, bodies, parts, hardware),
                 stocking.sheets(),
                 stocking.boards(),
@@ -109,9 +117,9 @@ public final class Planner {
                 hardware.all().stream().map(Hardware.Bought::line).toList(),
                 finishing.lines(),
                 cost,
-                Checking.all(planned, cost),
+                List.copyOf(checks),
                 steps.all(),
-                new Scheduling(sketch, new Handling(sketch, assembly, parts), day).schedule(),
+                schedule,
                 siting.plan(),
                 rain,
                 steps.cautions(),

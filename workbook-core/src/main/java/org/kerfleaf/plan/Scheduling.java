@@ -72,22 +72,45 @@ final class Scheduling {
                 sketch.steps().isEmpty() ? Optional.empty() : Optional.of(course(silent)));
     }
 
-    private Schedule.Course course(List<Integer> silent) {
-        Map<Integer, List<Schedule.First>> first = new LinkedHashMap<>();
+    /**
+     * The chain of one kit's work and waiting, one step after the other as written.
+     *
+     * @param cutBefore whether cutting is done beforehand, and does not count
+     */
+    Duration chain(boolean cutBefore) {
+        return Net.of(oneAfterTheOther(stretches().stream()
+                        .map(one -> cutBefore && cuts(one.step())
+                                ? new Stretch(one.step(), Duration.ZERO, one.after(), one.rest())
+                                : one)
+                        .toList()))
+                .finish();
+    }
+
+    /** What nobody said of times, in words; known once the schedule is made. */
+    Set<String> notKnown() {
+        return notKnown;
+    }
+
+    private List<Stretch> stretches() {
         Map<Integer, Integer> last = new LinkedHashMap<>();
         List<Stretch> stretches = new ArrayList<>();
         for (Sketch.Step step : sketch.steps()) {
-            first.put(step.number(), first(step.number()));
-            stretches.addAll(stretches(step.number(), first.get(step.number()), last, stretches.size()));
+            stretches.addAll(stretches(step.number(), first(step.number()), last, stretches.size()));
             last.put(step.number(), stretches.size() - 1);
         }
+        return stretches;
+    }
+
+    private Schedule.Course course(List<Integer> silent) {
+        List<Stretch> stretches = stretches();
         silent.stream()
                 .filter(this::isWork)
                 .forEach(number -> notKnown.add("how long step %d takes".formatted(number)));
         Net net = Net.of(stretches);
         Net alone = Net.of(oneAfterTheOther(stretches));
         List<Schedule.Line> lines = sketch.steps().stream()
-                .map(step -> line(step.number(), first, stretches, net))
+                .filter(step -> isWork(step.number()))
+                .map(step -> line(step.number(), stretches, net))
                 .toList();
         return new Schedule.Course(
                 lines,
@@ -121,10 +144,10 @@ final class Scheduling {
         }
         List<Schedule.First> left = new ArrayList<>();
         for (Schedule.First one : all) {
-            boolean implied = one.waiting().isZero()
-                    && all.stream()
-                            .anyMatch(other -> other.step() > one.step()
-                                    && needs(one.step(), other.step()).isPresent());
+            boolean implied = all.stream()
+                    .filter(other -> other.step() > one.step())
+                    .flatMap(other -> needs(one.step(), other.step()).stream())
+                    .anyMatch(between -> between.waiting().compareTo(one.waiting()) >= 0);
             if (!implied) {
                 left.add(one);
             }
@@ -192,6 +215,7 @@ final class Scheduling {
         List<Waits.Wait> within = waits.within(step);
         within.forEach(this::know);
         Duration work = said(WorkTime.class, step).stream().map(WorkTime::work).reduce(Duration.ZERO, Duration::plus);
+        long minutes = work.toMinutes();
         int parts = within.size() + 1;
         List<Stretch> all = new ArrayList<>();
         for (int i = 0; i < parts; i++) {
@@ -227,8 +251,7 @@ final class Scheduling {
         return all;
     }
 
-    private static Schedule.Line line(
-            int step, Map<Integer, List<Schedule.First>> first, List<Stretch> stretches, Net net) {
+    private Schedule.Line line(int step, List<Stretch> stretches, Net net) {
         List<Net.Times> times = new ArrayList<>();
         for (int i = 0; i < stretches.size(); i++) {
             if (stretches.get(i).step() == step) {
@@ -240,7 +263,7 @@ final class Scheduling {
                 times.get(0).start(),
                 times.get(times.size() - 1).end(),
                 times.get(0).slack(),
-                first.get(step));
+                first(step));
     }
 
     // ---- days ----------------------------------------------------------------------------------------------------

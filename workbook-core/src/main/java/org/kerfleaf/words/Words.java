@@ -637,6 +637,21 @@ public final class Words {
         return FreeTime.of(FreeTime.When.SUNDAYS, fromTo);
     }
 
+    /** A session of a group in which everybody builds one; say how many they are and what tools they share. @example session("90 min").builders(24) */
+    public static Session session(String time) {
+        return new Session(here(), Times.of(time), Optional.empty(), Optional.empty(), Optional.empty(), false);
+    }
+
+    /** This step needs a ladder. @example needsLadder() */
+    public static Ladder needsLadder() {
+        return new Ladder(here());
+    }
+
+    /** How loud this step is at the ear, in dB(A), as a meter or the tool's own sheet says. @example loud("98 dB") */
+    public static Loud loud(String decibels) {
+        return Loud.of(decibels);
+    }
+
     /** How many people this step needs, 1 or more. @example needsPeople(2) */
     public static People needsPeople(int number) {
         return People.of(number);

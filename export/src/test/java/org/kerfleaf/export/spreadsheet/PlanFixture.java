@@ -644,7 +644,13 @@ public final class PlanFixture {
     private static List<PlannedStep> steps() {
         return List.of(
                 new PlannedStep(
-                        1, "Cut and mark", List.of(), Optional.of(Duration.ofMinutes(120)), 1, List.of(sawCaution())),
+                        1,
+                        "Cut and mark",
+                        List.of(),
+                        Optional.of(Duration.ofMinutes(120)),
+                        1,
+                        List.of(sawCaution()),
+                        List.of()),
                 new PlannedStep(
                         2,
                         "Floor and back",
@@ -654,6 +660,7 @@ public final class PlanFixture {
                                 new Take(Optional.empty(), "5 screws, No. 8 x 1 5/8 in")),
                         Optional.of(Duration.ofMinutes(45)),
                         1,
+                        List.of(),
                         List.of()),
                 new PlannedStep(
                         3,
@@ -661,6 +668,7 @@ public final class PlanFixture {
                         List.of(new Take(Optional.of("B"), "Side, 2"), new Take(Optional.of("D"), "Shelf, 2")),
                         Optional.of(Duration.ofMinutes(30)),
                         2,
+                        List.of(),
                         List.of()),
                 new PlannedStep(
                         4,
@@ -668,6 +676,7 @@ public final class PlanFixture {
                         List.of(new Take(Optional.empty(), "exterior latex")),
                         Optional.empty(),
                         1,
+                        List.of(),
                         List.of()));
     }
 
