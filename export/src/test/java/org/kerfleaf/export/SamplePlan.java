@@ -122,7 +122,7 @@ public final class SamplePlan {
                 List.of(),
                 parts(),
                 List.of(),
-                new Fastening(List.of(), markings()),
+                new Fastening(List.of(), List.of(), List.of(), markings()),
                 List.of(sheet()),
                 boards(),
                 bounds(),

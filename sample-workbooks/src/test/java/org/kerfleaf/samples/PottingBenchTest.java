@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.shape.PlacedSolid;
@@ -76,6 +77,40 @@ class PottingBenchTest {
     void bolt_throughRailAndLeg_is6Inches() {
         // 1 1/2 + 3 1/2 + washers 1/8 + nut 3/8 + two threads 1/8 = 5 5/8, sold at 6.
         assertThat(PLAN.hardware()).anySatisfy(line -> assertThat(line.what()).startsWith("carriage bolt 3/8 × 6 in"));
+    }
+
+    /** 234.78 lb/in · (2 1/2 - 7/32) in of thread at G 0.42 (NDS 2018 12.2-1). */
+    @Test
+    void lag_intoAStud_holds535Pounds() {
+        Fastened lags = fastened("Ledger to studs");
+        assertThat(lags.count()).isEqualTo(5);
+        assertThat(lags.setting().reach().orElseThrow().value().inInches()).isEqualTo(2.5);
+        assertThat(lags.setting().thread().orElseThrow().value().inInches()).isEqualTo(2.5 - 7 / 32.0);
+        assertThat(lags.setting().holds().orElseThrow().value().inPounds()).isCloseTo(535.6, within(0.05));
+        assertThat(PLAN.steps().get(2).take())
+                .anySatisfy(take -> assertThat(take.words())
+                        .isEqualTo("bits 3/8 in and 13/64 in, the thinner long enough for a hole of 4 in"));
+    }
+
+    /** 120 lb · 5/9 = 66.7 lb, 22.2 lb a top screw; 95.52 lb/in · 1 2/3 in = 159.2 lb (NDS 2018 12.2-2). */
+    @Test
+    void bracket_topScrew_isPulledBy22Of159Pounds() {
+        assertThat(fastened("steel shelf bracket to studs")
+                        .setting()
+                        .holds()
+                        .orElseThrow()
+                        .value()
+                        .inPounds())
+                .isCloseTo(159.2, within(0.05));
+        assertThat(PLAN.check("Bracket pull: Shelf").orElseThrow().result())
+                .contains("22.2 lb at each top screw", "Allowed: 159.2 lb");
+    }
+
+    private static Fastened fastened(String joint) {
+        return PLAN.fastened().stream()
+                .filter(f -> f.joint().equals(joint))
+                .findFirst()
+                .orElseThrow();
     }
 
     static Stream<Map<String, String>> variants() {

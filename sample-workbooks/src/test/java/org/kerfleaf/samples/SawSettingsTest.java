@@ -4,21 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.kerfleaf.export.planform.PlanForm;
 import org.kerfleaf.workbook.Workbook;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Saw settings as {@code plan --json} of a workbook tells them, against figures that were published or worked outside the program. */
+/** Saw settings as {@code plan --json} of a workbook tells them, against figures worked outside the program. What was published is in {@link PublishedFiguresTest}. */
 class SawSettingsTest {
     private static final String STOCK = """
             measureIn(INCHES);
@@ -27,39 +22,6 @@ class SawSettingsTest {
             """;
     private static final String SAW =
             "Saw saw = circularSaw().kerf(\"1/8 in\").baseToBlade(LEFT, \"1 1/2 in\").baseToBlade(RIGHT, \"5 in\")";
-
-    /** Boards mitred to meet a corner, by the words that say it. One workbook, since each run costs a process's time. */
-    private static final Map<String, String> CORNERS = new LinkedHashMap<>();
-
-    private static JsonNode cornersPlan;
-
-    @BeforeAll
-    static void planAllCorners() {
-        for (int corner : List.of(60, 76, 90, 108, 110, 120, 135, 144)) {
-            CORNERS.put("C " + corner, "corner(\"%d deg\")".formatted(corner));
-        }
-        for (int side : List.of(15, 60)) {
-            for (int sides : List.of(4, 5, 6, 8)) {
-                leaning("S %d n %d".formatted(side, sides), 180 - 360.0 / sides, 90 - side);
-            }
-        }
-        for (int sides : List.of(4, 6, 8)) {
-            leaning("8 in 12, n " + sides, 180 - 360.0 / sides, 90 - Math.toDegrees(Math.atan2(8, 12)));
-        }
-        for (int[] crown : new int[][] {{38, 90}, {52, 90}, {38, 135}, {38, 120}, {38, 88}}) {
-            leaning("spring %d C %d".formatted(crown[0], crown[1]), crown[1], crown[0]);
-        }
-        StringBuilder cells = new StringBuilder(STOCK + SAW + ";\n");
-        int[] number = {0};
-        CORNERS.forEach((name, words) ->
-                cells.append("Part p%d = board(\"%s\", strip).cutTo(\"20 in\").mitred(RIGHT, %s, BOTTOM).times(1);%n"
-                        .formatted(++number[0], name, words)));
-        cornersPlan = plan(cells.toString());
-    }
-
-    private static void leaning(String name, double corner, double fromUpright) {
-        CORNERS.put(name, "corner(\"%.9f deg\").leaning(\"%.9f deg\")".formatted(corner, fromUpright));
-    }
 
     private static JsonNode plan(String cell) {
         Workbook workbook = Workbook.parse("# A try\n\n```java\n" + cell + "\n```\n");
@@ -70,14 +32,6 @@ class SawSettingsTest {
         List<JsonNode> items = new ArrayList<>();
         list.forEach(items::add);
         return items;
-    }
-
-    private static JsonNode edge(String part) {
-        return all(cornersPlan.get("parts")).stream()
-                .filter(p -> p.get("name").asString().equals(part))
-                .map(p -> p.get("edges").get(0))
-                .findFirst()
-                .orElseThrow();
     }
 
     private static Stream<JsonNode> settings(JsonNode plan, String saw) {
@@ -93,64 +47,12 @@ class SawSettingsTest {
                 .orElseThrow(() -> new AssertionError("no “%s” in %s".formatted(what, setting)));
     }
 
-    @DisplayName("Geometry; shop text (seen in a copy): the scale that reads from square for a measured corner")
-    @ParameterizedTest
-    @CsvSource({"60, 60", "76, 52", "90, 45", "110, 35", "120, 30", "135, 22.5"})
-    void corner_measured_isReadFromSquare(int corner, double scale) {
-        assertThat(edge("C " + corner).get("angle").asDouble()).isEqualTo(scale);
-    }
-
-    @DisplayName("Geometry; shop text (seen in a copy): 360° by the sides, then halved, for a flat frame of n sides")
-    @ParameterizedTest
-    @CsvSource({"60, 60", "108, 36", "120, 30", "135, 22.5", "144, 18"})
-    void corner_ofAFlatFrame_isHalfTheTurn(int interior, double scale) {
-        assertThat(edge("C " + interior).get("angle").asDouble()).isEqualTo(scale);
-    }
-
-    @DisplayName("A saw maker's printed compound-angle chart (seen in a copy), S from level, to 0.01°")
-    @ParameterizedTest
-    @CsvSource({
-        "15, 4, 44.01, 10.55",
-        "15, 5, 35.06, 8.75",
-        "15, 6, 29.15, 7.44",
-        "15, 8, 21.81, 5.68",
-        "60, 4, 26.57, 37.76",
-        "60, 5, 19.96, 30.60",
-        "60, 6, 16.10, 25.66"
-    })
-    void corner_leaning_agreesWithTheChart(int side, int sides, double mitre, double tilt) {
-        agrees("S %d n %d".formatted(side, sides), mitre, tilt);
-    }
-
-    @DisplayName("The same chart by roof pitch: pyramid panels of 8 in 12")
-    @ParameterizedTest
-    @CsvSource({"4, 39.76, 23.09", "6, 25.66, 16.10", "8, 19.02, 12.26"})
-    void corner_ofAPyramid_agreesWithTheChart(int sides, double mitre, double tilt) {
-        agrees("8 in 12, n " + sides, mitre, tilt);
-    }
-
-    @DisplayName("Saw manuals' tables for crown moulding laid flat (seen in copies); bevel printed 33.85 is 33.86")
-    @ParameterizedTest
-    @CsvSource({
-        "38, 90, 31.62, 33.86",
-        "52, 90, 38.24, 25.81",
-        "38, 135, 14.31, 17.55",
-        "38, 120, 19.57, 23.20",
-        "38, 88, 32.52, 34.53"
-    })
-    void corner_ofCrown_agreesWithTheManuals(int spring, int corner, double mitre, double tilt) {
-        agrees("spring %d C %d".formatted(spring, corner), mitre, tilt);
-    }
-
-    private static void agrees(String part, double mitre, double tilt) {
-        assertThat(edge(part).get("angle").asDouble()).as("mitre").isCloseTo(mitre, within(0.0051));
-        assertThat(edge(part).get("tilt").asDouble()).as("tilt").isCloseTo(tilt, within(0.0051));
-    }
-
     /** A ridge measured with an angle finder: 35 is set, and neither 110 nor 55. */
     @Test
     void corner_110_saysWhichNumbersAreWrong() {
-        JsonNode setting = settings(cornersPlan, "mitre saw")
+        JsonNode plan = plan(STOCK + SAW + ";\n"
+                + "board(\"Skirt\", strip).cutTo(\"20 in\").mitred(RIGHT, corner(\"110 deg\"), BOTTOM).times(1)");
+        JsonNode setting = settings(plan, "mitre saw")
                 .filter(s -> s.get("scale").asDouble() == 35)
                 .findFirst()
                 .orElseThrow();

@@ -2,6 +2,7 @@ package org.kerfleaf.finish;
 
 import static org.kerfleaf.reason.Given.given;
 
+import java.util.Optional;
 import org.kerfleaf.finish.FinishLine.Task;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
@@ -91,23 +92,49 @@ public final class FinishNeed {
                 given("bead", across));
     }
 
-    /** Wood glue on contact areas. */
-    public static FinishLine glue(String what, Figure<Area> contact, Volume bottle) {
-        Figure<Volume> need = Figure.of(
-                Volume.ofLitres(glueMass(contact.value()).value().inKilograms() / GLUE_KILOGRAMS_IN_LITRE),
-                "contact · 220 g/m² / 1.1 kg/L",
-                GLUE_MAKERS,
-                given("contact", contact.value()));
+    /**
+     * How much a glue covers, as its bottle says.
+     *
+     * @param covers what {@code per} covers
+     */
+    public record GlueSpread(Area covers, Volume per) {}
+
+    /** Wood glue on contact areas; where the bottle does not say what it covers, 220 g/m². */
+    public static FinishLine glue(String what, Figure<Area> contact, Optional<GlueSpread> spread, Volume bottle) {
+        Figure<Volume> need = spread.map(said -> Figure.of(
+                        said.per().times(contact.value().dividedBy(said.covers())),
+                        "contact / coverage",
+                        "the bottle's own coverage; arithmetic",
+                        given("contact", contact.value()),
+                        given("covers", said.covers()),
+                        given("with", said.per())))
+                .orElseGet(() -> Figure.of(
+                        Volume.ofLitres(
+                                glueMass(contact.value(), spread).value().inKilograms() / GLUE_KILOGRAMS_IN_LITRE),
+                        "contact · 220 g/m² / 1.1 kg/L",
+                        GLUE_MAKERS,
+                        given("contact", contact.value())));
         return line(what, Task.GLUE, contact, 1, need, bottle);
     }
 
     /** The mass of wood glue on contact areas. */
-    public static Figure<Mass> glueMass(Area contact) {
-        return Figure.of(
-                Mass.ofGrams(contact.inSquareMetres() * GLUE_GRAMS_ON_SQUARE_METRE),
-                "contact · 220 g/m²",
-                GLUE_MAKERS,
-                given("contact", contact));
+    public static Figure<Mass> glueMass(Area contact, Optional<GlueSpread> spread) {
+        return spread.map(said -> Figure.of(
+                        Mass.ofGrams(said.per()
+                                        .times(contact.dividedBy(said.covers()))
+                                        .inLitres()
+                                * GLUE_KILOGRAMS_IN_LITRE
+                                * 1000),
+                        "contact / coverage · 1.1 kg/L",
+                        "the bottle's own coverage; density of PVA glue (a maker's sheet, seen in a copy)",
+                        given("contact", contact),
+                        given("covers", said.covers()),
+                        given("with", said.per())))
+                .orElseGet(() -> Figure.of(
+                        Mass.ofGrams(contact.inSquareMetres() * GLUE_GRAMS_ON_SQUARE_METRE),
+                        "contact · 220 g/m²",
+                        GLUE_MAKERS,
+                        given("contact", contact)));
     }
 
     private static FinishLine line(

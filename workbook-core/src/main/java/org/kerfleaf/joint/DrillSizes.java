@@ -34,6 +34,16 @@ public final class DrillSizes {
         Wood(String words) {
             this.words = words;
         }
+
+        /** Denser than 0.6 is drilled as hard wood; what is not known as soft, with the smaller hole. */
+        public static Wood of(Optional<Ratio> specificGravity) {
+            return specificGravity.filter(g -> g.value() > 0.6).isPresent() ? HARD : SOFT;
+        }
+
+        /** The words in a sentence. */
+        public String words() {
+            return words;
+        }
     }
 
     private record Row(int soft, int hard, int clearance) {}

@@ -38,6 +38,14 @@ public final class ScrewLengths {
         return Optional.ofNullable((unit == LengthUnit.INCHES ? INCHES : MILLIMETRES).floor(length));
     }
 
+    /** Every gauge in every length sold. */
+    static List<WoodScrew> all(LengthUnit unit) {
+        return (unit == LengthUnit.INCHES ? INCHES : MILLIMETRES)
+                .stream()
+                        .flatMap(length -> GAUGES.stream().map(gauge -> new WoodScrew(gauge, length)))
+                        .toList();
+    }
+
     /** The thickest gauge sold whose shank is no thicker than this; empty under No. 4. */
     public static Optional<Integer> gaugeUpTo(Length diameter) {
         return GAUGES.descendingSet().stream()

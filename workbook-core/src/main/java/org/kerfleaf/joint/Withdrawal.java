@@ -2,6 +2,7 @@ package org.kerfleaf.joint;
 
 import static org.kerfleaf.reason.Given.given;
 
+import java.util.stream.Stream;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.reason.Figure;
@@ -14,6 +15,8 @@ import org.kerfleaf.reason.Given;
  */
 public final class Withdrawal {
     private static final double LAG_LONGEST_THREAD = 6;
+    private static final double WET = 0.7;
+    private static final double END_GRAIN = 0.75;
 
     private Withdrawal() {}
 
@@ -60,6 +63,26 @@ public final class Withdrawal {
     /** The threaded part of a lag screw with its tip: half its length and 1/2 in, 6 in at most (NDS appendix L, from memory). */
     public static Length lagThread(Length length) {
         return length.half().plus(Length.ofSixtyFourths(32)).min(Length.ofInches(LAG_LONGEST_THREAD));
+    }
+
+    /** What is left of it in wood that stays over 19 % moisture: 0.7 (NDS 2018 table 11.3.3, from memory). */
+    public static Figure<Force> damp(Figure<Force> dry) {
+        return adjusted(dry, WET, "0.7 in wood over 19 % moisture", "NDS 2018 table 11.3.3 (from memory)");
+    }
+
+    /** What is left of a lag screw's in end grain: 0.75 (NDS 2018 12.5.2, seen in a copy). A wood screw has none there. */
+    public static Figure<Force> lagInEndGrain(Figure<Force> side) {
+        return adjusted(side, END_GRAIN, "0.75 in end grain", "NDS 2018 12.5.2 (seen in a copy)");
+    }
+
+    private static Figure<Force> adjusted(Figure<Force> full, double factor, String why, String source) {
+        Given[] given = Stream.concat(full.reason().given().stream(), Stream.of(given("full value", full.value())))
+                .toArray(Given[]::new);
+        return Figure.of(
+                full.value().times(factor),
+                full.reason().rule() + " · " + why,
+                full.reason().source() + "; " + source,
+                given);
     }
 
     private static Figure<Force> figure(

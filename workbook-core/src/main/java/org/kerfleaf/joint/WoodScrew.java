@@ -2,6 +2,8 @@ package org.kerfleaf.joint;
 
 import static org.kerfleaf.reason.Given.given;
 
+import java.util.Map;
+import java.util.Optional;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
@@ -22,6 +24,9 @@ public record WoodScrew(int gauge, Length length) {
 
     private static final int THICKEST_GAUGE = 24;
     private static final long MIL = 25_400;
+
+    /** Widths of flat heads in thousandths of an inch. */
+    private static final Map<Integer, Integer> HEADS = Map.of(4, 225, 6, 279, 8, 332, 10, 385, 12, 438, 14, 507);
 
     public WoodScrew {
         known(gauge);
@@ -61,6 +66,40 @@ public record WoodScrew(int gauge, Length length) {
                 given("length", length),
                 given("first part", through),
                 given("countersink", countersink));
+    }
+
+    /** How much wood lies beyond the tip: what lies under the first part − reach. Less than zero: the tip comes out. */
+    public Figure<Length> tip(Length through, Length countersink, Length wood) {
+        Length reach = reach(through, countersink).value();
+        return Figure.of(
+                wood.minus(reach),
+                "wood under the first part − reach",
+                "geometry",
+                given("wood", wood),
+                given("reach", reach));
+    }
+
+    /** How much thread is in the second part: two thirds of the screw, or its reach where that is less; nothing of what comes out. */
+    public Figure<Length> threadIn(Length through, Length countersink, Length wood) {
+        Length reach = reach(through, countersink).value();
+        Length thread = Withdrawal.screwThread(length);
+        Length out = reach.minus(wood).max(Length.ZERO);
+        return Figure.of(
+                thread.min(reach).minus(out).max(Length.ZERO),
+                "two thirds of the screw, or its reach where that is less",
+                "NDS 2018 appendix L (from memory)",
+                given("thread", thread),
+                given("reach", reach));
+    }
+
+    /** How wide its flat head is, and so its countersink; empty for a gauge the table lacks. */
+    public Optional<Figure<Length>> headWidth() {
+        return Optional.ofNullable(HEADS.get(gauge))
+                .map(mils -> Figure.of(
+                        new Length(mils * MIL),
+                        "largest width of a flat countersunk head",
+                        "ASME B18.6.1 (from memory)",
+                        given("gauge", gauge)));
     }
 
     /** A length as a multiple of the shank's diameter, as rules for screws count. */

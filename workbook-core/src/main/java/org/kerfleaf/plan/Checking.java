@@ -15,6 +15,8 @@ final class Checking {
         checks.addAll(new PlaceChecking(planned).all());
         checks.addAll(new StockChecking(planned).all());
         checks.addAll(new JointChecking(planned).all());
+        checks.addAll(new HoldChecking(planned).all());
+        checks.addAll(Gluing.checks(planned));
         checks.addAll(new PartChecking(planned).all());
         checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new RainChecking(planned).all());

@@ -15,6 +15,7 @@ import org.kerfleaf.shape.Touching;
 import org.kerfleaf.shape.Vector;
 import org.kerfleaf.sketch.Bolt;
 import org.kerfleaf.sketch.Fastener;
+import org.kerfleaf.sketch.Lag;
 import org.kerfleaf.sketch.Nail;
 import org.kerfleaf.sketch.Screw;
 
@@ -40,6 +41,9 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
     Optional<Length> diameter() {
         if (said instanceof Screw screw) {
             return Optional.of(WoodScrew.diameter(screw.gauge()).value());
+        }
+        if (said instanceof Lag lag) {
+            return Optional.of(lag.diameter());
         }
         return said instanceof Bolt bolt ? Optional.of(bolt.diameter()) : Optional.empty();
     }
@@ -70,7 +74,7 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
         }
         double thick = back.get(0).leave();
         double end = end(point, way, thick);
-        if (Double.isNaN(end) || said instanceof Screw && isCrossed(along, across, end)) {
+        if (Double.isNaN(end) || kind() == DrivenFastener.Kind.SCREW && isCrossed(along, across, end)) {
             return Optional.empty();
         }
         DrivenFastener fastener =
@@ -79,7 +83,7 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
     }
 
     private DrivenFastener.Kind kind() {
-        if (said instanceof Screw) {
+        if (said instanceof Screw || said instanceof Lag) {
             return DrivenFastener.Kind.SCREW;
         }
         return said instanceof Nail ? DrivenFastener.Kind.NAIL : DrivenFastener.Kind.BOLT;

@@ -21,7 +21,9 @@ final class Driving {
     Driving(List<PlannedJoint> joints, Bodies bodies, Problems problems) {
         this.bodies = bodies;
         this.problems = problems;
-        joints.stream().filter(j -> j.said().fastener().isPresent()).forEach(this::drive);
+        joints.stream()
+                .filter(j -> j.said().fastener().isPresent() && j.behind().isEmpty())
+                .forEach(this::drive);
     }
 
     /** Every contact with its fasteners, in the order of the joints. */

@@ -84,7 +84,7 @@ final class Finishing {
         }
         glues.forEach((name, glue) -> {
             Figure<Area> contact = Figure.of(areas.get(name), "the contacts of all glued joints", Reason.GEOMETRY);
-            keep(glue, glue.pack().map(pack -> FinishNeed.glue(name, contact, pack)));
+            keep(glue, glue.pack().map(pack -> FinishNeed.glue(name, contact, Gluing.spread(glue), pack)));
         });
     }
 

@@ -21,6 +21,7 @@ import org.kerfleaf.sketch.Fastener;
 import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Glazing;
 import org.kerfleaf.sketch.Item;
+import org.kerfleaf.sketch.Lag;
 import org.kerfleaf.sketch.Metal;
 import org.kerfleaf.sketch.Nail;
 import org.kerfleaf.sketch.Origin;
@@ -87,15 +88,26 @@ final class Hardware {
     }
 
     /** {@code wood screw No. 6 × 1 5/8 in, stainless}. */
+    String words(Screw screw) {
+        return "wood screw " + new WoodScrew(screw.gauge(), screw.length()).words(style) + metal(screw);
+    }
+
+    private static String metal(Fastener fastener) {
+        return fastener.metal() == Metal.NOT_SAID ? "" : ", " + fastener.metal().words();
+    }
+
+    /** The same of any fastener; a bolt's length follows from the joint. */
     String words(Fastener fastener, PlannedJoint joint) {
-        String metal = fastener.metal() == Metal.NOT_SAID
-                ? ""
-                : ", " + fastener.metal().words();
+        String metal = metal(fastener);
         if (fastener instanceof Screw screw) {
-            return "wood screw " + new WoodScrew(screw.gauge(), screw.length()).words(style) + metal;
+            return words(screw);
         }
         if (fastener instanceof Nail nail) {
             return "finish nail " + nail.length().in(style) + metal;
+        }
+        if (fastener instanceof Lag lag) {
+            return "lag screw " + lag.diameter().read(style).text() + " × "
+                    + lag.length().in(style) + metal;
         }
         Bolt bolt = (Bolt) fastener;
         Length length = BoltLength.sold(joint.stack(), bolt.diameter()).value();

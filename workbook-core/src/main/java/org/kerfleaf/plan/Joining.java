@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.kerfleaf.joint.FastenerLine;
+import org.kerfleaf.joint.ScrewChoice;
+import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
@@ -17,6 +20,7 @@ import org.kerfleaf.shape.Touching;
 import org.kerfleaf.sketch.Joint;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Screw;
 import org.kerfleaf.sketch.Sketch;
 
 /** Finds where fastened parts touch, and counts what is driven along each contact. */
@@ -24,13 +28,15 @@ final class Joining {
     private static final Figure<Integer> NONE = Figure.of(0, "nothing is driven here", Reason.THE_WORKBOOK);
 
     private final Sketch sketch;
+    private final Sizing sizing;
     private final Assembly assembly;
     private final Bodies bodies;
     private final Problems problems;
     private final MeasureStyle style;
 
-    Joining(Sketch sketch, Assembly assembly, Bodies bodies, MeasureStyle style, Problems problems) {
+    Joining(Sketch sketch, Sizing sizing, Assembly assembly, Bodies bodies, MeasureStyle style, Problems problems) {
         this.sketch = sketch;
+        this.sizing = sizing;
         this.assembly = assembly;
         this.bodies = bodies;
         this.style = style;
@@ -46,12 +52,13 @@ final class Joining {
     }
 
     private PlannedJoint plan(Joint joint) {
+        if (joint.studs().isPresent()) {
+            return toStuds(joint);
+        }
         if (joint.to().isEmpty()) {
             throw new Unplannable(joint.origin(), "Fastened to what? Say .to(floorIn).");
         }
-        if (joint.fastener().isPresent()
-                && joint.every().isEmpty()
-                && joint.times().isEmpty()) {
+        if (driven(joint) && joint.every().isEmpty() && joint.times().isEmpty()) {
             throw new Unplannable(joint.origin(), "How many? Say every(\"5 in\"), or .times(4).");
         }
         List<PlannedJoint.Touch> touches = new ArrayList<>();
@@ -65,7 +72,33 @@ final class Joining {
                 touches.addAll(touches(joint, from, to));
             }
         }
-        return new PlannedJoint(joint, List.copyOf(touches), fasteners(joint, touches), stack(touches));
+        Optional<ScrewChoice> choice = choice(joint, touches);
+        Joint chosen = choice.map(made -> joint.screwed(taken(joint, made))).orElse(joint);
+        return new PlannedJoint(
+                chosen, List.copyOf(touches), fasteners(chosen, touches), stack(touches), Optional.empty(), choice);
+    }
+
+    /** Where the studs stand is not known, so nothing is placed; what goes through is as thick as the part is thinnest. */
+    private PlannedJoint toStuds(Joint joint) {
+        if (joint.fastener().isEmpty()) {
+            throw new Unplannable(
+                    joint.origin(), "Into studs: with what? Say .lagged(lagScrew(\"3/8 in\", \"4 in\")).");
+        }
+        if (joint.times().isEmpty()) {
+            throw new Unplannable(joint.origin(), "Into studs: how many? Say .times(5).");
+        }
+        String part = name(joint.of().get(0));
+        Length thin = sizing.of(part)
+                .map(sized -> sized.thickness().value())
+                .orElseThrow(() ->
+                        new Unplannable(joint.origin(), "“%s” has no shape that makes sense yet.".formatted(part)));
+        return new PlannedJoint(
+                joint,
+                List.of(),
+                fasteners(joint, List.of()),
+                List.of(thin),
+                Optional.of(new PlannedJoint.Behind(part, thin, joint.studs().orElseThrow())),
+                Optional.empty());
     }
 
     private List<PlannedJoint.Touch> touches(Joint joint, Origin from, Origin to) {
@@ -97,9 +130,52 @@ final class Joining {
         return touches;
     }
 
+    private static boolean driven(Joint joint) {
+        return joint.fastener().isPresent() || joint.drawer().isPresent();
+    }
+
+    // ---- a screw from the drawer ---------------------------------------------------------------------------------
+
+    private Optional<ScrewChoice> choice(Joint joint, List<PlannedJoint.Touch> touches) {
+        return joint.drawer()
+                .map(drawer -> ScrewChoice.among(
+                        drawer.screws().stream()
+                                .map(s -> new WoodScrew(s.gauge(), s.length()))
+                                .toList(),
+                        touches.stream()
+                                .map(t -> new ScrewChoice.Contact(
+                                        t.thickness(),
+                                        t.depth(),
+                                        t.place().across().half()))
+                                .toList(),
+                        PlannedJoint.words(touches),
+                        style));
+    }
+
+    private Screw taken(Joint joint, ScrewChoice choice) {
+        WoodScrew taken = choice.chosen().orElseThrow(() -> noneSuits(joint, choice));
+        return joint.drawer().orElseThrow().screws().stream()
+                .filter(s -> s.gauge() == taken.gauge() && s.length().equals(taken.length()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Unplannable noneSuits(Joint joint, ScrewChoice choice) {
+        String why = choice.refused().stream()
+                .map(r -> r.screw().words(style) + " " + r.because())
+                .collect(Collectors.joining(", "));
+        String instead = choice.wouldSuit()
+                .map(screw -> "A " + screw.words(style) + " screw would.")
+                .orElse("None that is sold would: drive from the other side, or screw to a cleat.");
+        return new Unplannable(
+                joint.origin(), "No screw of the drawer suits %s: %s. %s".formatted(choice.joint(), why, instead));
+    }
+
+    // ---- how many --------------------------------------------------------------------------------------------------
+
     private Figure<Integer> along(Joint joint, Touch place) {
         Optional<Length> every = joint.every();
-        return joint.fastener().isPresent() && every.isPresent()
+        return driven(joint) && every.isPresent()
                 ? FastenerLine.count(place.along(), FastenerLine.END_DISTANCE, every.get())
                 : NONE;
     }

@@ -14,7 +14,6 @@ import org.kerfleaf.shape.Pose;
 import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Solid;
 import org.kerfleaf.shape.Vector;
-import org.kerfleaf.sketch.Fastener;
 import org.locationtech.jts.geom.Envelope;
 
 /** One face of one piece with what is marked on it, in the frame in which it lies on the bench. */
@@ -31,7 +30,7 @@ final class MarkedFace {
 
     private final List<GuideLine> guides = new ArrayList<>();
     private final List<Vector> holes = new ArrayList<>();
-    private final Set<Fastener> fasteners = new LinkedHashSet<>();
+    private final Set<String> drilling = new LinkedHashSet<>();
 
     private MarkedFace(Piece piece, Solid drawn, SheetSide up, boolean edge, Pose bench) {
         this.piece = piece;
@@ -93,8 +92,8 @@ final class MarkedFace {
         return holes;
     }
 
-    Set<Fastener> fasteners() {
-        return fasteners;
+    Set<String> drilling() {
+        return drilling;
     }
 
     /** Where in the build the drawing's right lies. */
@@ -116,9 +115,9 @@ final class MarkedFace {
         guides.add(new GuideLine(flat(from), flat(to), words));
     }
 
-    void hole(Vector head, Fastener fastener) {
+    void hole(Vector head, String drill) {
         holes.add(flat(head));
-        fasteners.add(fastener);
+        drilling.add(drill);
     }
 
     private Vector flat(Vector point) {
@@ -142,7 +141,7 @@ final class MarkedFace {
         return edge == other.edge
                 && holes.size() == other.holes.size()
                 && guides.size() == other.guides.size()
-                && fasteners.equals(other.fasteners)
+                && drilling.equals(other.drilling)
                 && areSame(corners(), other.corners(), mirrored, sum)
                 && areSame(holes, other.holes, mirrored, sum)
                 && areSame(middles(), other.middles(), mirrored, sum);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.kerfleaf.joint.DrillSizes;
+import org.kerfleaf.joint.FastenerSetting;
 import org.kerfleaf.joint.Marking;
 import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
@@ -16,6 +17,7 @@ import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Vector;
 import org.kerfleaf.sketch.Bolt;
 import org.kerfleaf.sketch.Fastener;
+import org.kerfleaf.sketch.Lag;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Screw;
 
@@ -59,7 +61,7 @@ final class MarkingWords {
                 face.holes(),
                 faceUp(part, drawn),
                 hand(alike, mirrored, all),
-                String.join(" ", face.fasteners().stream().map(this::drill).toList()));
+                String.join(" ", face.drilling()));
     }
 
     private static List<Piece> pieces(List<MarkedFace> faces) {
@@ -134,14 +136,25 @@ final class MarkingWords {
 
     // ---- what to drill ------------------------------------------------------------------------------------------
 
-    private String drill(Fastener fastener) {
+    /** What is drilled for a contact's fasteners, from the face they are driven from. */
+    String drill(DrivenContact contact, FastenerSetting setting) {
+        Fastener fastener = contact.driver().said();
+        if (fastener instanceof Screw screw && !contact.joint().said().drilled()) {
+            return "At each small cross: a No. %d screw, driven without a hole.".formatted(screw.gauge());
+        }
         if (fastener instanceof Screw screw) {
-            return "At each small cross, for No. %d screws: clearance hole %s, head sunk %s; in the part below, pilot hole %s (soft wood or plywood)."
+            return "At each small cross, for No. %d screws: clearance hole %s, head sunk %s; in the part below, pilot hole %s (%s)."
                     .formatted(
                             screw.gauge(),
-                            size(DrillSizes.clearance(screw.gauge())),
+                            size(setting.clearance()),
                             WoodScrew.COUNTERSINK.in(style),
-                            size(DrillSizes.pilot(screw.gauge(), DrillSizes.Wood.SOFT)));
+                            size(setting.pilot()),
+                            DrillSizes.Wood.of(setting.gravity().map(Figure::value))
+                                    .words());
+        }
+        if (fastener instanceof Lag) {
+            return "At each small cross, for lag screws: hole %s through this part; in the part below, hole %s."
+                    .formatted(size(setting.clearance()), size(setting.pilot()));
         }
         return fastener instanceof Bolt bolt
                 ? "At each small cross: hole " + bolt.diameter().in(style) + " through everything the bolt binds."
@@ -150,6 +163,6 @@ final class MarkingWords {
     }
 
     private String size(Optional<Figure<Length>> bit) {
-        return bit.map(b -> b.value().in(style)).orElse("not known for this gauge");
+        return bit.map(b -> b.value().in(style)).orElse("not known");
     }
 }

@@ -24,13 +24,15 @@ final class Markings {
     private final Bodies bodies;
     private final List<PlannedPart> parts;
     private final PieceNames names;
+    private final FastenerSettings settings;
     private final MarkingWords words;
     private final Map<Piece, Map<String, MarkedFace>> faces = new LinkedHashMap<>();
 
-    Markings(Bodies bodies, List<PlannedPart> parts, PieceNames names, MeasureStyle style) {
+    Markings(Bodies bodies, List<PlannedPart> parts, PieceNames names, FastenerSettings settings, MeasureStyle style) {
         this.bodies = bodies;
         this.parts = parts;
         this.names = names;
+        this.settings = settings;
         this.words = new MarkingWords(names, style);
     }
 
@@ -52,10 +54,11 @@ final class Markings {
 
     private void mark(DrivenContact contact, List<DrivenContact> all) {
         Piece piece = contact.driver().through();
+        String drill = words.drill(contact, settings.of(contact));
         Map<Face, MarkedFace> marked = new LinkedHashMap<>();
         for (Driver.Driven one : contact.driven()) {
             MarkedFace face = marked.computeIfAbsent(one.from(), f -> face(piece, f));
-            face.hole(one.fastener().head(), contact.driver().said());
+            face.hole(one.fastener().head(), drill);
         }
         MarkedFace first = marked.values().iterator().next();
         for (FastenerRow row : contact.rows()) {

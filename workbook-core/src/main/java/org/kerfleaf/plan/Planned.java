@@ -19,6 +19,7 @@ record Planned(
         List<Chain> chains,
         List<PlannedJoint> joints,
         List<DrivenContact> driven,
+        FastenerSettings fastenerSettings,
         List<SawSetting> settings,
         Stocking stocking,
         Siting siting,

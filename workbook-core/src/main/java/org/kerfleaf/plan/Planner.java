@@ -76,23 +76,38 @@ public final class Planner {
         List<PlannedPart> parts = new Parts(sketch, sizing, style, problems).all();
         Bodies bodies = new Bodies(sketch, sizing, assembly, problems);
         new Resting(sketch, assembly, bodies, style, problems).look();
-        List<PlannedJoint> joints = new Joining(sketch, assembly, bodies, style, problems).all();
+        List<PlannedJoint> joints = new Joining(sketch, sizing, assembly, bodies, style, problems).all();
         Stocking stocking = new Stocking(sketch, parts, style, problems);
         Hardware hardware = new Hardware(sketch, sizing, joints, style);
         Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
         Finishing finishing =
                 new Finishing(sketch, new Painting(sketch, sizing, assembly, bodies, parts), raining, joints, problems);
         Siting siting = new Siting(sketch, assembly);
-        Steps steps = new Steps(sketch, parts, joints, hardware);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
+        Fastening fastening =
+                new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
+        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         Optional<Rain> rain = raining.rain();
         Planned planned = new Planned(
-                sketch, style, sizing, assembly, bodies, parts, chains, joints, driven, settings, stocking, siting,
+                sketch,
+                style,
+                sizing,
+                assembly,
+                bodies,
+                parts,
+                chains,
+                joints,
+                driven,
+                fastenerSettings,
+                settings,
+                stocking,
+                siting,
                 rain);
         List<PlacedPart> placed = placed(assembly, bodies, parts);
         Handling handling = new Handling(sketch, assembly, parts);
@@ -109,7 +124,7 @@ public final class Planner {
                 sizes,
                 parts,
                 placed,
-                fastening(driven, bodies, parts, hardware),
+                fastening,
                 stocking.sheets(),
                 stocking.boards(),
                 stocking.bounds(),
@@ -127,27 +142,6 @@ public final class Planner {
                 chains,
                 weight(parts),
                 problems.all());
-    }
-
-    private Fastening fastening(List<DrivenContact> driven, Bodies bodies, List<PlannedPart> parts, Hardware hardware) {
-        PieceNames names = new PieceNames(bodies);
-        List<Fastened> fastened = driven.stream()
-                .map(contact -> new Fastened(
-                        contact.joint().said().origin().step(),
-                        contact.joint().words(),
-                        hardware.words(contact.driver().said(), contact.joint()),
-                        bound(names, contact.driver().through()),
-                        contact.driver().into().stream()
-                                .map(piece -> bound(names, piece))
-                                .toList(),
-                        contact.moved(),
-                        contact.fasteners()))
-                .toList();
-        return new Fastening(fastened, new Markings(bodies, parts, names, style).of(driven));
-    }
-
-    private static Fastened.Bound bound(PieceNames names, Piece piece) {
-        return new Fastened.Bound(piece.part(), names.number(piece));
     }
 
     private List<PlacedPart> placed(Assembly assembly, Bodies bodies, List<PlannedPart> parts) {

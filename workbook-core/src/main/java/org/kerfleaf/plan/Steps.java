@@ -14,15 +14,21 @@ import java.util.TreeSet;
 import org.kerfleaf.caution.Caution;
 import org.kerfleaf.caution.Cautions;
 import org.kerfleaf.caution.Topic;
+import org.kerfleaf.joint.SettingWords;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.sketch.Ahead;
+import org.kerfleaf.sketch.Bolt;
 import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.CutAll;
 import org.kerfleaf.sketch.Declaration;
+import org.kerfleaf.sketch.Fastener;
 import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Glazing;
 import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.Joint;
 import org.kerfleaf.sketch.Ladder;
+import org.kerfleaf.sketch.Lag;
 import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.Mount;
 import org.kerfleaf.sketch.Nail;
@@ -52,9 +58,19 @@ final class Steps {
     private final List<PlannedPart> parts;
     private final List<PlannedJoint> joints;
     private final Hardware hardware;
+    private final List<Fastened> fastened;
+    private final SettingWords settings;
     private final Map<Topic, Set<Integer>> topics = new EnumMap<>(Topic.class);
 
-    Steps(Sketch sketch, List<PlannedPart> parts, List<PlannedJoint> joints, Hardware hardware) {
+    Steps(
+            Sketch sketch,
+            List<PlannedPart> parts,
+            List<PlannedJoint> joints,
+            Hardware hardware,
+            List<Fastened> fastened,
+            MeasureStyle style) {
+        this.fastened = fastened;
+        this.settings = new SettingWords(style);
         this.sketch = sketch;
         this.parts = parts;
         this.joints = joints;
@@ -151,7 +167,7 @@ final class Steps {
         }
         if (said instanceof Joint joint) {
             return joints.stream()
-                    .filter(j -> j.said().equals(joint))
+                    .filter(j -> j.said().origin().equals(joint.origin()))
                     .findFirst()
                     .map(this::joint)
                     .orElse(List.of());
@@ -186,8 +202,24 @@ final class Steps {
                 .fastener()
                 .ifPresent(f -> takes.add(
                         thing(joint.fasteners().value() + " × " + hardware.words(f, joint) + ": " + joint.words())));
+        fastened.stream()
+                .filter(f ->
+                        f.step() == joint.said().origin().step() && f.joint().equals(joint.words()))
+                .flatMap(f -> settings.tools(f.setting(), deep(joint)).stream())
+                .distinct()
+                .forEach(words -> takes.add(thing(words)));
         joint.said().glue().ifPresent(glue -> takes.add(thing(glue.name() + " glue")));
         return takes;
+    }
+
+    /** Where a bolt or a lag screw goes so deep that a common bit may be too short. */
+    private static Optional<Length> deep(PlannedJoint joint) {
+        Optional<Fastener> fastener = joint.said().fastener();
+        if (fastener.orElse(null) instanceof Lag lag) {
+            return Optional.of(lag.length());
+        }
+        return fastener.filter(Bolt.class::isInstance)
+                .map(bolt -> Length.ZERO.plus(joint.stack().toArray(Length[]::new)));
     }
 
     private static PlannedStep.Take thing(String words) {
@@ -206,6 +238,7 @@ final class Steps {
             cuttingTopics(step);
         } else if (said instanceof Joint joint) {
             joint.fastener().ifPresent(f -> on(f instanceof Nail ? Topic.NAILER : Topic.DRILL, step));
+            joint.drawer().ifPresent(d -> on(Topic.DRILL, step));
             joint.glue().ifPresent(g -> on(Topic.GLUE_AND_PAINT, step));
         } else if (said instanceof Seal || said instanceof Coat) {
             on(Topic.GLUE_AND_PAINT, step);

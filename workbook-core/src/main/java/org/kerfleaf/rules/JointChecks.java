@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.kerfleaf.joint.DrivenFastener;
 import org.kerfleaf.joint.EdgeDistance;
+import org.kerfleaf.joint.ScrewChoice;
 import org.kerfleaf.joint.ScrewLengths;
 import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
@@ -16,8 +17,6 @@ public final class JointChecks {
     private static final String NDS_REACH = "NDS 2018 12.1.5.6: 6 diameters at least, full value from 10 (from memory)";
     private static final double LEAST_DIAMETERS = 6;
     private static final double FULL_DIAMETERS = 10;
-    private static final Length TIP_INCHES = Length.ofSixtyFourths(4);
-    private static final Length TIP_MILLIMETRES = Length.ofMillimetres(1.5);
     private static final Length SEAM_INCHES = Length.ofInches(6);
     private static final Length SEAM_MILLIMETRES = Length.ofMillimetres(150);
 
@@ -118,7 +117,7 @@ public final class JointChecks {
     }
 
     private static Length tip(MeasureStyle style) {
-        return Say.rule(style, TIP_INCHES, TIP_MILLIMETRES);
+        return ScrewChoice.tipMargin(style);
     }
 
     /** Check 15, in a sheet's edge: half the thickness is 2.5 diameters or more. */

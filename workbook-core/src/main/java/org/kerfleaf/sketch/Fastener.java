@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
 
-/** A screw, nail or bolt that can be bought. */
-public sealed interface Fastener extends Declaration permits Screw, Nail, Bolt {
+/** A screw, nail, bolt or lag screw that can be bought. */
+public sealed interface Fastener extends Declaration permits Screw, Nail, Bolt, Lag {
     /** What it is made of or coated with. */
     Metal metal();
 

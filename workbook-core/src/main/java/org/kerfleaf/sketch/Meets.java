@@ -39,12 +39,16 @@ public record Meets(Kind kind, Angle one, Angle other) {
      * @example board("Crown", strip).cutTo("20 in").mitred(LEFT, corner("90 deg").leaning("38 deg"), BOTTOM).times(4)
      */
     public Meets leaning(String fromUpright) {
-        Angle lean = Angle.parse(fromUpright);
-        if (kind != Kind.CORNER || lean.nanodegrees() < 0 || lean.compareTo(Angle.RIGHT) >= 0) {
+        return leaning(Angle.parse(fromUpright));
+    }
+
+    /** The boards of the corner lean out so far from upright, as an angle: a slope the reader may change, say. */
+    public Meets leaning(Angle fromUpright) {
+        if (kind != Kind.CORNER || fromUpright.nanodegrees() < 0 || fromUpright.compareTo(Angle.RIGHT) >= 0) {
             throw new SketchException(
                     "A corner's boards lean %s from upright. A corner(...), and 0° to less than 90°, would be right."
                             .formatted(fromUpright));
         }
-        return new Meets(kind, one, lean);
+        return new Meets(kind, one, fromUpright);
     }
 }

@@ -13,7 +13,7 @@ final class DensityByName {
     private static final double WATER = 62.4;
 
     /** Sheets of these words are not the softwood plywood of the weight table. */
-    private static final List<String> OTHER_PLYWOOD =
+    static final List<String> OTHER_PLYWOOD =
             List.of("birch", "beech", "hardwood", "okoume", "poplar", "maple", "oak", "bamboo", "mahogany", "marine");
 
     private DensityByName() {}

@@ -188,9 +188,28 @@ public final class Words {
         return new Bolt(here(), Sizes.fixed(diameter), Metal.NOT_SAID, 1, Optional.empty());
     }
 
+    /** A lag screw by diameter and length; it wants two holes, one for its shank and one for its thread. @example Lag lag = lagScrew("3/8 in", "4 in").hotDipGalvanised() */
+    public static Lag lagScrew(String diameter, String length) {
+        return new Lag(here(), Sizes.fixed(diameter), Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
+    }
+
+    /** The screws that lie in the drawer; a joint screwed from it gets the one that suits it best. @example Drawer mine = drawer(woodScrew(6, "1 1/4 in"), woodScrew(8, "1 1/2 in")) */
+    public static Drawer drawer(Screw... screws) {
+        return new Drawer(List.of(screws));
+    }
+
     /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
     public static Glue woodGlue(String name) {
-        return new Glue(here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Glue(
+                here(),
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */
@@ -457,8 +476,7 @@ public final class Words {
      */
     public static Joint fasten(Placing... these) {
         List<Origin> keys = Arrays.stream(these).map(Placing::origin).toList();
-        return new Joint(
-                here(), keys, List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return Joint.of(here(), keys);
     }
 
     /** Fasteners this far apart at most, along the joint. @example fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")) */
@@ -540,7 +558,15 @@ public final class Words {
 
     /** Fits something bought; say how many and where. @example var knobs = fit(knob()).times(2).at(doorIn, RIGHT) */
     public static Fitting fit(Item item) {
-        return new Fitting(here(), item, 1, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Fitting(
+                here(),
+                item,
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A hinge of that kind, as a shop calls it. @example fit(hinge("overlay").stainless()).times(2).at(doorIn, LEFT) */

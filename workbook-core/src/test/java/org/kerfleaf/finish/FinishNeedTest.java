@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -137,9 +138,12 @@ class FinishNeedTest {
     @Test
     void glue_halfASquareMetre_isAHundredMillilitres() {
         Figure<Area> contact = Figure.said(Area.ofSquareMillimetres(0.5e6), "this test");
-        FinishLine line = FinishNeed.glue("PVA", contact, Volume.ofLitres(0.237));
+        FinishLine line = FinishNeed.glue("PVA", contact, Optional.empty(), Volume.ofLitres(0.237));
 
-        assertThat(FinishNeed.glueMass(contact.value()).value().grams()).isCloseTo(110, within(1e-9));
+        assertThat(FinishNeed.glueMass(contact.value(), Optional.empty())
+                        .value()
+                        .grams())
+                .isCloseTo(110, within(1e-9));
         assertThat(line.need().value().inLitres()).isCloseTo(0.1, within(1e-9));
         assertThat(line.packs().value()).isEqualTo(1);
     }

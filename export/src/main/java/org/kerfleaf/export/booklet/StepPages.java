@@ -252,6 +252,7 @@ final class StepPages {
                 blocks.add(Paragraph.of(before, CAUTION, 1.35, 1.6));
             }
             words.ifPresent(step -> blocks.addAll(Marks.prose(step.blocks(), Style.INSTRUCTION, 1.42, 2)));
+            FasteningTable.of(plan, planned.number()).ifPresent(blocks::add);
             words.ifPresent(step -> step.cautions().forEach(said -> blocks.add(caution(Marks.rich(said, CAUTION)))));
             for (Caution caution : planned.cautions()) {
                 Rich text =

@@ -79,6 +79,10 @@ final class Member {
         return this;
     }
 
+    Member lengthOrNull(String name, Optional<Length> length) {
+        return set(name, length.map(Member::millimetres));
+    }
+
     /** A point of the build as three numbers, x, y and z. */
     Member point(String name, Vector point) {
         ArrayNode list = node.putArray(name);

@@ -6,6 +6,10 @@ import org.kerfleaf.caution.Caution;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.finish.FinishLine;
+import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.joint.GluedJoint;
+import org.kerfleaf.joint.ScrewChoice;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
@@ -29,6 +33,8 @@ final class WorkSections {
                                 .figure("packs", line.packs(), Member::count)
                                 .texts("uses", line.uses()))
                 .list("fastened", plan.fastened(), WorkSections::fastened)
+                .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
+                .list("glued", plan.fastening().glued(), WorkSections::glued)
                 .list("finish", plan.finish(), WorkSections::finish);
         cost(plan.cost(), top.inside("cost"));
         top.list(
@@ -88,7 +94,12 @@ final class WorkSections {
         form.number("step", contact.step())
                 .words("joint", contact.joint())
                 .words("fastener", contact.fastener())
-                .number("count", contact.driven().size());
+                .number("count", contact.count());
+        setting(form.inside("setting"), contact.setting());
+        form.inside("nearest")
+                .lengthOrNull("end", contact.clearances().end())
+                .lengthOrNull("edge", contact.clearances().edge())
+                .lengthOrNull("row", contact.clearances().row());
         bound(form.inside("through"), contact.through());
         form.list("into", contact.into(), WorkSections::bound)
                 .length("moved", contact.moved())
@@ -96,6 +107,46 @@ final class WorkSections {
                         "driven",
                         contact.driven(),
                         (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
+    }
+
+    private static void glued(Member form, GluedJoint joint) {
+        form.number("step", joint.step())
+                .words("joint", joint.joint())
+                .words("glue", joint.glue())
+                .figure("area", joint.area(), Member::squareMillimetres)
+                .figure("grams", joint.grams(), Member::grams)
+                .figure("closing", joint.closing(), of -> Member.decimal(of.toSeconds() / 60.0));
+        form.node().set("openFor", joint.openTime().map(Member::minutes).orElse(null));
+        form.figure("clamps", joint.clamps(), Member::count);
+    }
+
+    private static void chosen(Member form, ScrewChoice choice, MeasureStyle style) {
+        form.words("joint", choice.joint())
+                .words("screw", choice.chosen().map(screw -> screw.words(style)))
+                .figure("length", choice.length(), Member::millimetres)
+                .list(
+                        "refused",
+                        choice.refused(),
+                        (of, refused) ->
+                                of.words("screw", refused.screw().words(style)).words("because", refused.because()));
+    }
+
+    private static void setting(Member form, FastenerSetting setting) {
+        form.words("in", setting.in().words())
+                .figure("clearance", setting.clearance(), Member::millimetres)
+                .figure("pilot", setting.pilot(), Member::millimetres)
+                .figure("leadHole", setting.leadHole(), Member::millimetres)
+                .figure("sunk", setting.sunk(), Member::millimetres)
+                .figure("head", setting.head(), Member::millimetres)
+                .figure("reach", setting.reach(), Member::millimetres)
+                .figure("diameters", setting.diameters(), of -> Member.decimal(of.value()))
+                .figure("tip", setting.tip(), Member::millimetres)
+                .figure("thread", setting.thread(), Member::millimetres)
+                .figure("gravity", setting.gravity(), of -> Member.decimal(of.value()))
+                .figure("holds", setting.holds(), of -> Member.decimal(of.newtons()))
+                .figure("holdsDamp", setting.holdsDamp(), of -> Member.decimal(of.newtons()))
+                .words("notHeld", setting.notHeld())
+                .words("note", setting.holds().map(known -> SitePlan.DEFERS));
     }
 
     private static void bound(Member form, Fastened.Bound piece) {

@@ -15,7 +15,10 @@
  * </ul>
  *
  * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
- * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code finish},
+ * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code chosen}
+ * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, {@code length}, {@code refused}),
+ * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
+ * {@code finish},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
  * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
@@ -40,7 +43,11 @@
  * words.
  *
  * <p>{@code fastened} has a member for every contact that fasteners are driven through: {@code step}, {@code joint},
- * {@code fastener}, {@code count}, {@code through} and each of {@code into} as {@code part} and {@code piece} (from 1, in the
+ * {@code fastener}, {@code count}, {@code setting} (how each is set: {@code in} what it holds, holes, {@code sunk} and
+ * {@code head} of the countersink, {@code reach}, the same in {@code diameters}, {@code tip} (wood beyond it), {@code thread} in the
+ * second part, {@code gravity} of its wood, {@code holds} against a straight pull and {@code holdsDamp}, both in newtons,
+ * {@code notHeld} why that is not known, {@code note} that the load is an estimate), {@code nearest} ({@code end},
+ * {@code edge}, {@code row}: how near one stands), {@code through} and each of {@code into} as {@code part} and {@code piece} (from 1, in the
  * order of placing), {@code moved} (how far the row went along the contact so that no two meet), and {@code driven}, each with
  * {@code head} (on the face it is driven from) and {@code tip} as {@code [x, y, z]}: x to the right, y to the back, z up.
  *

@@ -3,6 +3,9 @@ package org.kerfleaf.export.spreadsheet;
 import java.util.List;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
+import org.kerfleaf.joint.SettingWords;
+import org.kerfleaf.plan.FastenedAlike;
+import org.kerfleaf.site.SitePlan;
 
 /** Fasteners and fittings, then glue, caulk and paint: need, pack, and the packs that follow. */
 final class HardwareSheet {
@@ -43,6 +46,41 @@ final class HardwareSheet {
             follow(table, line.what(), line.packs().value());
         }
         finish(table.leaf());
+        fastening(table.leaf());
+    }
+
+    /** How each joint is fastened; sizes in words, since a bit is chosen by its name. */
+    private void fastening(Leaf leaf) {
+        List<FastenedAlike> alike = book.plan().fastening().alike();
+        if (alike.isEmpty() && book.plan().fastening().glued().isEmpty()) {
+            return;
+        }
+        SettingWords words = new SettingWords(book.plan().style());
+        Table table = leaf.nextTable(
+                "Fastening, joint by joint. What one holds is against a straight pull, dry, for a load of ten years. "
+                        + SitePlan.DEFERS,
+                List.of(
+                        Column.box(),
+                        Column.text("joint", "Joint and fastener", 0),
+                        Column.number("count", "How many", 0),
+                        Column.text("reach", "Reach", 0),
+                        Column.skip(),
+                        Column.text("holds", "One holds", 0),
+                        Column.text("drill", "Drill, and how near it stands", 0)));
+        for (FastenedAlike one : alike) {
+            table.row()
+                    .text("joint", one.contact() + ": " + one.fastener())
+                    .choice("count", one.count())
+                    .text("reach", words.reach(one.setting()))
+                    .text("holds", words.holds(one.setting()))
+                    .text("drill", words.holes(one.setting()) + "; nearest " + words.stands(one.clearances()));
+        }
+        book.plan()
+                .fastening()
+                .glued()
+                .forEach(glued ->
+                        table.row().text("joint", glued.joint() + ": glued").text("drill", words.glued(glued)));
+        book.plan().fastening().choices().forEach(choice -> table.row().text("joint", words.chosen(choice)));
     }
 
     private void fastener(Line line, HardwareLine hardware) {

@@ -41,6 +41,11 @@ final class WorkSections {
                 !plan.cost().lines().isEmpty() || !plan.cost().compare().isEmpty();
         return List.of(
                 new Section("Hardware", "", !plan.hardware().isEmpty(), told::hardware),
+                new Section(
+                        "Fastening",
+                        "joint by joint",
+                        !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
+                        page -> FasteningText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 new Section("Site", "", plan.site().isPresent(), told::site),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),

@@ -12,7 +12,10 @@ import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetPlacement;
 import org.kerfleaf.export.spreadsheet.PlanFixture;
+import org.kerfleaf.joint.Clearances;
 import org.kerfleaf.joint.DrivenFastener;
+import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.joint.Hold;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Plan;
@@ -53,6 +56,8 @@ class PlanFormTest {
                         "sawSettings",
                         "hardware",
                         "fastened",
+                        "chosen",
+                        "glued",
                         "finish",
                         "cost",
                         "checks",
@@ -178,13 +183,31 @@ class PlanFormTest {
                 2,
                 "Back to Floor",
                 "wood screw No. 6 x 1 5/8 in",
+                1,
+                FastenerSetting.unknown(Hold.SHEET_EDGE, "no table says it"),
+                new Clearances(Optional.empty(), Optional.of(Length.ofSixtyFourths(23)), Optional.empty()),
                 new Fastened.Bound("Back", 1),
                 List.of(new Fastened.Bound("Floor", 2)),
                 Length.ofSixtyFourths(29),
                 List.of(screw));
         JsonNode form = read(PlanFixture.fastened(contact)).get("fastened").get(0);
         assertThat(form.propertyNames())
-                .containsExactly("step", "joint", "fastener", "count", "through", "into", "moved", "driven");
+                .containsExactly(
+                        "step",
+                        "joint",
+                        "fastener",
+                        "count",
+                        "setting",
+                        "nearest",
+                        "through",
+                        "into",
+                        "moved",
+                        "driven");
+        assertThat(form.get("setting").get("in").asString()).isEqualTo("a sheet’s edge");
+        assertThat(form.get("setting").get("holds").isNull()).isTrue();
+        assertThat(form.get("setting").get("notHeld").asString()).isEqualTo("no table says it");
+        same(form.get("nearest").get("edge"), new BigDecimal("9.128125"));
+        assertThat(form.get("nearest").get("end").isNull()).isTrue();
         assertThat(form.get("count").asInt()).isEqualTo(1);
         assertThat(form.get("through").get("part").asString()).isEqualTo("Back");
         assertThat(form.get("into").get(0).get("piece").asInt()).isEqualTo(2);

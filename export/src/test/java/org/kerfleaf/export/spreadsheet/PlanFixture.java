@@ -208,7 +208,7 @@ public final class PlanFixture {
 
     /** With one contact whose fasteners have their places. */
     public static Plan fastened(Fastened contact) {
-        return plan(MeasureStyle.INCHES, List.of(), new Fastening(List.of(contact), List.of()));
+        return plan(MeasureStyle.INCHES, List.of(), new Fastening(List.of(contact), List.of(), List.of(), List.of()));
     }
 
     private static Plan plan(MeasureStyle style, List<Problem> problems) {
