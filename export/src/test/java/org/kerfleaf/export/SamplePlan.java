@@ -139,7 +139,8 @@ public final class SamplePlan {
                 new Schedule(
                         figure(Duration.ofMinutes(655), "the sum of the steps' hours"),
                         List.of(1),
-                        List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
+                        List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
+                        Optional.empty()),
                 Optional.of(new SitePlan(
                         figure(Volume.ofCubicMillimetres(56_633_693), "π · r² · depth"),
                         figure(Volume.ofCubicMillimetres(5_148_518), "π · r² · depth of the gravel"),

@@ -156,7 +156,8 @@ final class SampleSteps {
                 take,
                 minutes == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(minutes)),
                 people,
-                cautions);
+                cautions,
+                List.of());
     }
 
     private static PlannedStep.Take take(String letter, String words) {

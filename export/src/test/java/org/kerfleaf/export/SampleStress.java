@@ -74,7 +74,8 @@ public final class SampleStress {
                     take,
                     i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)),
                     1 + i % 3,
-                    p.cautions().subList(0, i % 9)));
+                    p.cautions().subList(0, i % 9),
+                    List.of()));
         }
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -108,7 +109,11 @@ public final class SampleStress {
                 cost,
                 checks,
                 steps,
-                new Schedule(p.schedule().work(), untimed, p.schedule().ahead()),
+                new Schedule(
+                        p.schedule().work(),
+                        untimed,
+                        p.schedule().ahead(),
+                        p.schedule().course()),
                 cautions,
                 manyBuilds(p.chains()),
                 List.of());
@@ -174,7 +179,8 @@ public final class SampleStress {
                         List.of(new PlannedStep.Take(Optional.of("A"), LONG_NAME)),
                         Optional.of(Duration.ofMinutes(725)),
                         2,
-                        s.cautions())));
+                        s.cautions(),
+                        List.of())));
         List<SawSetting> saws = new ArrayList<>();
         p.sawSettings()
                 .forEach(s -> saws.add(new SawSetting(
@@ -246,7 +252,7 @@ public final class SampleStress {
                 none,
                 List.of(),
                 List.of(),
-                new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
+                new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
                 new Loads(List.of(), List.of()),
                 Optional.empty(),

@@ -44,7 +44,7 @@ public final class Cautions {
 
     private static Said said(Topic topic) {
         return switch (topic) {
-            case CIRCULAR_SAW, MITRE_SAW, JIGSAW, ROUTER, DRILL, NAILER -> tool(topic);
+            case CIRCULAR_SAW, TABLE_SAW, MITRE_SAW, JIGSAW, ROUTER, DRILL, NAILER -> tool(topic);
             default -> matter(topic);
         };
     }
@@ -57,6 +57,15 @@ public final class Cautions {
                                 + " that the cut opens and never pinches. Set the blade just past the sheet. Stand beside the line,"
                                 + " with the cord behind you. Unplug it before you change the blade or its tilt.",
                         "29 CFR 1926.304(d) (from memory); common practice",
+                        Sign.M003,
+                        Sign.M004,
+                        Sign.M016,
+                        Sign.M021);
+            case TABLE_SAW ->
+                new Said(
+                        "Guard, riving knife and pawls stay on. A push stick near the blade. Never cut freehand, always along the"
+                                + " fence or with the mitre gauge. Never reach over the blade. Stand beside the line of the cut.",
+                        "29 CFR 1910.213(c) and 1926.304(i) (from memory)",
                         Sign.M003,
                         Sign.M004,
                         Sign.M016,
@@ -108,9 +117,9 @@ public final class Cautions {
         return switch (topic) {
             case DUST ->
                 new Said(
-                        "Catch dust at the tool and wear a mask: wood dust in the air should stay under 1 mg in a cubic metre. Test"
-                                + " old paint for lead before you sand or saw it.",
-                        "NIOSH recommended limit (seen in a copy); EPA 747-K-97-001 (from memory)",
+                        "Catch dust at the tool and wear a mask: wood dust in the air should stay under 1 mg in a cubic"
+                                + " metre. Empty the bag outdoors, and keep sparks from it.",
+                        "NIOSH recommended limit (seen in a copy); common practice",
                         Sign.M004,
                         Sign.M016);
             case GLUE_AND_PAINT ->
@@ -138,10 +147,23 @@ public final class Cautions {
             case LIFTING ->
                 new Said(
                         "Agree the words lift, stop and down. Lift with two where the plan says two. The box is propped, not held,"
-                                + " while screws go in. Nobody lifts a box from a ladder. A ladder stands one out for four up, tied"
-                                + " or footed; stay below its top two steps.",
+                                + " while screws go in.",
+                        "common practice, no source",
+                        Sign.M008);
+            case LADDER ->
+                new Said(
+                        "It stands one out for four up, tied at the top or footed by somebody. Stay below its top two steps. Nobody"
+                                + " lifts a box while on a ladder.",
                         "29 CFR 1926.1053(b) (from memory); common practice",
                         Sign.M008);
+            case SCRAP ->
+                new Said(
+                        "Look for nails, screws and grit before you saw it. Do not sand or saw old paint before a test for lead says"
+                                + " there is none. Wood that smells or that somebody treated is not for indoors, food or fire.",
+                        "EPA 747-K-97-001 (from memory); common practice",
+                        Sign.M004,
+                        Sign.M009,
+                        Sign.M016);
             case DIGGING ->
                 new Said(
                         "No hole before the buried lines are located and marked. Dig by hand near any mark. Cover or fence an open"
@@ -169,6 +191,11 @@ public final class Cautions {
                         "29 CFR 570.55 sets 18 for paid work; a youth club guide (seen in a copy); common practice",
                         Sign.M003,
                         Sign.M004);
+            case FATIGUE ->
+                new Said(
+                        "No machine in the last half hour of a long day, alone in the house, or after a drink or a medicine that"
+                                + " dulls. Take breaks. Stop for the day at the first near miss.",
+                        "common practice, no source");
             default -> throw new IllegalStateException(topic + " is no matter.");
         };
     }

@@ -14,9 +14,21 @@ import org.kerfleaf.caution.Caution;
  * @param work hours of work, if said
  * @param people how many it needs
  * @param cautions of the tools and matters it uses
+ * @param before what must be there, or must not, before it begins: {@code 2 people}, {@code no children near}
  */
 public record PlannedStep(
-        int number, String title, List<Take> take, Optional<Duration> work, int people, List<Caution> cautions) {
+        int number,
+        String title,
+        List<Take> take,
+        Optional<Duration> work,
+        int people,
+        List<Caution> cautions,
+        List<String> before) {
+    public PlannedStep {
+        take = List.copyOf(take);
+        cautions = List.copyOf(cautions);
+        before = List.copyOf(before);
+    }
 
     /**
      * One thing to have at hand.

@@ -16,7 +16,9 @@ import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Given;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.rules.Check;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
 import org.kerfleaf.shape.PlacedSolid;
@@ -116,6 +118,12 @@ public final class Planner {
         List<Hung> hung = Hanging.all(planned);
         Doors doors =
                 new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
+        List<PlacedPart> placed = placed(assembly, bodies, parts);
+        Handling handling = new Handling(sketch, assembly, parts);
+        Scheduling scheduling = new Scheduling(sketch, handling, day);
+        Schedule schedule = scheduling.schedule();
+        List<Check> checks = new ArrayList<>(Checking.all(planned, hung, cost, day));
+        checks.addAll(new StepChecking(planned, placed, handling, scheduling).all());
         return new Plan(
                 sketch.title(),
                 style,
@@ -124,7 +132,7 @@ public final class Planner {
                 sketch.all(Prices.class).stream().map(Prices::day).findFirst(),
                 sizes,
                 parts,
-                placed(assembly, bodies, parts),
+                placed,
                 fastening,
                 stocking.sheets(),
                 stocking.boards(),
@@ -134,9 +142,9 @@ public final class Planner {
                 finishing.lines(),
                 paintwork,
                 cost,
-                Checking.all(planned, hung, cost, day),
+                List.copyOf(checks),
                 steps.all(),
-                new Scheduling(sketch).schedule(),
+                schedule,
                 siting.plan(),
                 new Loads(
                         List.copyOf(carrying.all().values()),

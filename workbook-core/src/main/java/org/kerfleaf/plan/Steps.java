@@ -3,8 +3,10 @@ package org.kerfleaf.plan;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +27,7 @@ import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Glazing;
 import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.Joint;
+import org.kerfleaf.sketch.Ladder;
 import org.kerfleaf.sketch.Lag;
 import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.Mount;
@@ -32,6 +35,7 @@ import org.kerfleaf.sketch.Nail;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.People;
 import org.kerfleaf.sketch.Placing;
+import org.kerfleaf.sketch.Saw;
 import org.kerfleaf.sketch.Seal;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Trait;
@@ -39,6 +43,17 @@ import org.kerfleaf.sketch.WorkTime;
 
 /** Says for each step what to have at hand, how long it takes, and what can hurt in it. */
 final class Steps {
+    private static final Set<Topic> NO_CHILDREN =
+            EnumSet.of(Topic.CIRCULAR_SAW, Topic.TABLE_SAW, Topic.MITRE_SAW, Topic.JIGSAW, Topic.ROUTER, Topic.NAILER);
+    private static final Set<Topic> MACHINES = EnumSet.copyOf(NO_CHILDREN);
+
+    static {
+        MACHINES.add(Topic.DRILL);
+    }
+
+    /** Words in a stock's name that say it was something else before. */
+    private static final List<String> OLD = List.of("reclaimed", "salvaged", "scrap", "pallet", "second-hand", "old ");
+
     private final Sketch sketch;
     private final List<PlannedPart> parts;
     private final List<PlannedJoint> joints;
@@ -64,9 +79,10 @@ final class Steps {
         if (sketch.all(CutAll.class).isEmpty()) {
             cuttingTopics(0);
         }
-        if (topics.containsKey(Topic.CIRCULAR_SAW) || topics.containsKey(Topic.DRILL)) {
+        if (topics.keySet().stream().anyMatch(MACHINES::contains)) {
             on(Topic.ELECTRICITY, 0);
             on(Topic.CHILDREN, 0);
+            on(Topic.FATIGUE, 0);
         }
     }
 
@@ -109,7 +125,32 @@ final class Steps {
                 List.copyOf(take),
                 timed ? Optional.of(work) : Optional.empty(),
                 people,
-                cautions);
+                cautions,
+                before(step.number(), people));
+    }
+
+    /** What must be there, or must not, before the step begins. */
+    private List<String> before(int step, int people) {
+        List<String> before = new ArrayList<>();
+        if (people > 1) {
+            before.add(people + " people");
+        }
+        if (isOn(Topic.LADDER, step)) {
+            before.add("a ladder");
+        }
+        boolean dry = sketch.declared().stream()
+                .anyMatch(said -> said.origin().step() == step && (said instanceof Coat || said instanceof Seal));
+        if (dry || isOn(Topic.CONCRETE, step)) {
+            before.add("dry weather, or a roof over it");
+        }
+        if (NO_CHILDREN.stream().anyMatch(topic -> isOn(topic, step))) {
+            before.add("no children near");
+        }
+        return before;
+    }
+
+    private boolean isOn(Topic topic, int step) {
+        return topics.getOrDefault(topic, Set.of()).contains(step);
     }
 
     // ---- what to have at hand ----------------------------------------------------------------------------------
@@ -207,17 +248,20 @@ final class Steps {
             on(Topic.DRILL, step);
         } else if (said instanceof Hole) {
             on(Topic.DIGGING, step);
+        } else if (said instanceof Ladder) {
+            on(Topic.LADDER, step);
         } else if (said instanceof Mount || said instanceof People people && people.number() > 1) {
             on(Topic.LIFTING, step);
         }
     }
 
     private void cuttingTopics(int step) {
+        Topic sheetSaw = sketch.all(Saw.class).stream().anyMatch(Saw::table) ? Topic.TABLE_SAW : Topic.CIRCULAR_SAW;
         for (PlannedPart part : parts) {
             on(
                     part.kind() == PartKind.BOARD
                             ? Topic.MITRE_SAW
-                            : part.kind() == PartKind.PANE ? Topic.GLAZING : Topic.CIRCULAR_SAW,
+                            : part.kind() == PartKind.PANE ? Topic.GLAZING : sheetSaw,
                     step);
             on(Topic.DUST, step);
             sketch.part(part.name()).ifPresent(said -> {
@@ -227,12 +271,17 @@ final class Steps {
                 if (!said.traits(Trait.HoleIn.class).isEmpty()) {
                     on(Topic.DRILL, step);
                 }
-                if (!said.traits(Trait.RabbetIn.class).isEmpty()) {
+                if (!said.traits(Trait.RabbetIn.class).isEmpty()
+                        || !said.traits(Trait.RabbetAlong.class).isEmpty()
+                        || !said.traits(Trait.GrooveIn.class).isEmpty()) {
                     on(Topic.ROUTER, step);
                 }
             });
             if (sketch.lumber(part.stock()).map(Lumber::preserved).orElse(false)) {
                 on(Topic.TREATED_WOOD, step);
+            }
+            if (OLD.stream().anyMatch(part.stock().toLowerCase(Locale.ROOT)::contains)) {
+                on(Topic.SCRAP, step);
             }
         }
     }

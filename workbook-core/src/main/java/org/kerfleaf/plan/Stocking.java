@@ -46,10 +46,12 @@ final class Stocking {
         this.problems = problems;
         Optional<Length> kerf =
                 sketch.all(Saw.class).stream().flatMap(s -> s.kerf().stream()).findFirst();
-        if (kerf.isEmpty() && !parts.isEmpty()) {
-            problems.add(
-                    Origin.NOWHERE,
-                    "How wide the saw cuts is not known, so nothing is laid out. Say circularSaw().kerf(\"1/8 in\").");
+        if (kerf.isEmpty()) {
+            if (!parts.isEmpty()) {
+                problems.add(
+                        Origin.NOWHERE,
+                        "How wide the saw cuts is not known, so nothing is laid out. Say circularSaw().kerf(\"1/8 in\").");
+            }
             return;
         }
         sketch.all(Sheet.class).forEach(sheet -> problems.trying(sheet.origin(), () -> cut(sheet, kerf.orElseThrow())));

@@ -3,6 +3,7 @@ package org.kerfleaf.rules;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
+import java.util.List;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Reason;
 
@@ -41,9 +42,50 @@ public final class WorkChecks {
                 "%d tools would do, or part of it cut beforehand.".formatted(enough));
     }
 
+    /** Check 59 where it is not known how many tools there are, or how long one of them is needed. */
+    public static Check stationLoadNotKnown(String of, String missing, MeasureStyle style) {
+        return new Held("Station load", of, Reason.COMMON_PRACTICE, style)
+                .notKnown("How busy the station is, is not known.", missing);
+    }
+
+    /**
+     * Check 58: the chain of one kit's work and waiting ends within the session.
+     *
+     * @param chain from the first work to the last
+     * @param least what was left out of the chain since nobody said it; then it is the least it takes
+     */
+    public static Check session(Duration chain, Duration session, List<String> least, MeasureStyle style) {
+        Held held = new Held("Session", "", Reason.GEOMETRY, style);
+        Duration left = session.minus(chain);
+        String sentence = "%d minutes from the first work to the last, waiting counted. Allowed: %d minutes."
+                .formatted(chain.toMinutes(), session.toMinutes());
+        if (!left.isNegative() && !least.isEmpty()) {
+            return held.notKnown(sentence, "Nobody said " + String.join("; ", least) + ".");
+        }
+        String much = left.abs().toMinutes() + " minutes";
+        return held.level(
+                sentence,
+                (double) left.toSeconds() / session.toSeconds(),
+                much + " to spare",
+                "over by " + much,
+                "Do what comes first the evening before, or let the glue and paint of it dry between two sessions.");
+    }
+
+    /** Check 57 where it is not known how long it is heard. */
+    public static Check noiseNotKnown(String of, double decibels, MeasureStyle style) {
+        return noiseHeld(of, style)
+                .notKnown(
+                        "%s dB, for a time nobody said.".formatted(Say.number(decibels, 0)),
+                        "Say takes(\"40 min\") in this step.");
+    }
+
+    private static Held noiseHeld(String of, MeasureStyle style) {
+        return new Held("Noise", of, "NIOSH recommended limit, 85 dB(A) with 3 dB exchange (from memory)", style);
+    }
+
     /** Check 57: a noise is borne no longer than 480 minutes at 85 dB(A), half of that for every 3 dB more. */
     public static Check noise(String of, double decibels, Duration heard, MeasureStyle style) {
-        Held held = new Held("Noise", of, "NIOSH recommended limit, 85 dB(A) with 3 dB exchange (from memory)", style);
+        Held held = noiseHeld(of, style);
         double allowed = MINUTES_AT_LOUD / StrictMath.pow(2, (decibels - LOUD) / EXCHANGE);
         double left = allowed - heard.toSeconds() / 60.0;
         String much = Say.number(Math.abs(left), 0) + " minutes";

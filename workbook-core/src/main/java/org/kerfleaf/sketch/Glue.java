@@ -14,6 +14,8 @@ import org.kerfleaf.measure.Volume;
  * @param covers what {@code per} covers, if said
  * @param per the volume that covers it
  * @param openTime how long it stays open once it is spread, if said
+ * @param clamped how long it stays clamped before the work goes on, if said
+ * @param cures how long it takes to its full strength, if said
  * @group what we buy
  */
 public record Glue(
@@ -23,7 +25,9 @@ public record Glue(
         Optional<Volume> per,
         Optional<Duration> openTime,
         Optional<Volume> pack,
-        Optional<Money> price)
+        Optional<Money> price,
+        Optional<Duration> clamped,
+        Optional<Duration> cures)
         implements Supply {
     private static final List<String> OUTDOORS =
             List.of("exterior", "waterproof", "polyurethane", "epoxy", "resorcinol", "marine");
@@ -38,21 +42,32 @@ public record Glue(
 
     /** What one bottle holds. @example woodGlue("exterior PVA").bottle("8 fl oz") */
     public Glue bottle(String holds) {
-        return new Glue(origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price);
+        return new Glue(origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price, clamped, cures);
     }
 
     /** How much it covers, as its bottle says. @example woodGlue("exterior PVA").covers("5 m2", perLitre()).bottle("8 fl oz") */
     public Glue covers(String area, Volume with) {
-        return new Glue(origin, name, Optional.of(Area.parse(area)), Optional.of(with), openTime, pack, price);
+        return new Glue(
+                origin, name, Optional.of(Area.parse(area)), Optional.of(with), openTime, pack, price, clamped, cures);
     }
 
     /** How long it stays open once it is spread: joints must be closed by then. @example woodGlue("exterior PVA").openFor("10 min") */
     public Glue openFor(String time) {
-        return new Glue(origin, name, covers, per, Optional.of(WorkTime.parse(time)), pack, price);
+        return new Glue(origin, name, covers, per, Optional.of(Times.of(time)), pack, price, clamped, cures);
     }
 
     /** The price of one bottle. @example woodGlue("exterior PVA").bottle("8 fl oz").costs("5.60") */
     public Glue costs(String each) {
-        return new Glue(origin, name, covers, per, openTime, pack, Optional.of(SketchRun.price(each)));
+        return new Glue(origin, name, covers, per, openTime, pack, Optional.of(SketchRun.price(each)), clamped, cures);
+    }
+
+    /** How long it stays clamped before the work goes on, by its bottle. @example woodGlue("exterior PVA").clampedFor("45 min") */
+    public Glue clampedFor(String time) {
+        return new Glue(origin, name, covers, per, openTime, pack, price, Optional.of(Times.of(time)), cures);
+    }
+
+    /** How long it takes to its full strength, by its bottle. @example woodGlue("exterior PVA").clampedFor("45 min").curesIn("24 h") */
+    public Glue curesIn(String time) {
+        return new Glue(origin, name, covers, per, openTime, pack, price, clamped, Optional.of(Times.of(time)));
     }
 }

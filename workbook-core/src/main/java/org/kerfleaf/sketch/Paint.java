@@ -1,5 +1,6 @@
 package org.kerfleaf.sketch;
 
+import java.time.Duration;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Area;
@@ -10,6 +11,8 @@ import org.kerfleaf.measure.Volume;
  *
  * @param covers the area that {@code per} of it covers in one coat, if said
  * @param per the volume that covers it
+ * @param recoat how long one coat dries before the next, or before it is handled, if said
+ * @param cures how long it takes to cure hard, if said
  * @group what we buy
  */
 public record Paint(
@@ -18,20 +21,32 @@ public record Paint(
         Optional<Area> covers,
         Optional<Volume> per,
         Optional<Volume> pack,
-        Optional<Money> price)
+        Optional<Money> price,
+        Optional<Duration> recoat,
+        Optional<Duration> cures)
         implements Supply {
     /** The area that a volume of it covers in one coat. @example paint("exterior latex").covers("350 sq ft", perGallon()) */
     public Paint covers(String area, Volume volume) {
-        return new Paint(origin, name, Optional.of(Area.parse(area)), Optional.of(volume), pack, price);
+        return new Paint(origin, name, Optional.of(Area.parse(area)), Optional.of(volume), pack, price, recoat, cures);
     }
 
     /** What one can holds. @example paint("exterior latex").cans("1 qt") */
     public Paint cans(String hold) {
-        return new Paint(origin, name, covers, per, Optional.of(Volume.parse(hold)), price);
+        return new Paint(origin, name, covers, per, Optional.of(Volume.parse(hold)), price, recoat, cures);
     }
 
     /** The price of one can. @example paint("exterior latex").cans("1 qt").costs("18.60") */
     public Paint costs(String each) {
-        return new Paint(origin, name, covers, per, pack, Optional.of(SketchRun.price(each)));
+        return new Paint(origin, name, covers, per, pack, Optional.of(SketchRun.price(each)), recoat, cures);
+    }
+
+    /** How long one coat dries before the next, or before it is handled, by its can. @example paint("exterior latex").recoatAfter("4 h") */
+    public Paint recoatAfter(String time) {
+        return new Paint(origin, name, covers, per, pack, price, Optional.of(Times.of(time)), cures);
+    }
+
+    /** How long it takes to cure hard, by its can. @example paint("exterior latex").recoatAfter("4 h").curesIn("7 days") */
+    public Paint curesIn(String time) {
+        return new Paint(origin, name, covers, per, pack, price, recoat, Optional.of(Times.of(time)));
     }
 }

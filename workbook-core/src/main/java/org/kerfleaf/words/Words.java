@@ -209,17 +209,33 @@ public final class Words {
     /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
     public static Glue woodGlue(String name) {
         return new Glue(
-                here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                here(),
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */
     public static Caulk caulk(String name) {
-        return new Caulk(here(), name, Optional.empty(), Optional.empty());
+        return new Caulk(here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A paint, primer or oil, by the name on its can. @example Paint oil = paint("linseed oil").covers("400 sq ft", perGallon()).cans("1 qt") */
     public static Paint paint(String name) {
-        return new Paint(here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Paint(
+                here(),
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** A US gallon, as the volume that covers an area. @group what we buy @example paint("primer").covers("350 sq ft", perGallon()) */
@@ -674,6 +690,41 @@ public final class Words {
     /** How long this step takes, in hours and minutes. @example takes("1 h 30 min") */
     public static WorkTime takes(String time) {
         return WorkTime.of(time);
+    }
+
+    /** How long to wait after this step before anything goes on that builds on it, and for what. @example waits("2 days", "the concrete sets") */
+    public static Waiting waits(String time, String until) {
+        return new Waiting(here(), Times.of(time), until);
+    }
+
+    /** Free for the build on every evening from Monday to Friday; the booklet then says which step falls on which day. @example evenings("19:00 to 21:30") */
+    public static FreeTime evenings(String fromTo) {
+        return FreeTime.of(FreeTime.When.EVENINGS, fromTo);
+    }
+
+    /** Free for the build on Saturdays. @example saturdays("9:00 to 16:00") */
+    public static FreeTime saturdays(String fromTo) {
+        return FreeTime.of(FreeTime.When.SATURDAYS, fromTo);
+    }
+
+    /** Free for the build on Sundays. @example sundays("10:00 to 13:00") */
+    public static FreeTime sundays(String fromTo) {
+        return FreeTime.of(FreeTime.When.SUNDAYS, fromTo);
+    }
+
+    /** A session of a group in which everybody builds one; say how many they are and what tools they share. @example session("90 min").builders(24) */
+    public static Session session(String time) {
+        return new Session(here(), Times.of(time), Optional.empty(), Optional.empty(), Optional.empty(), false);
+    }
+
+    /** This step needs a ladder. @example needsLadder() */
+    public static Ladder needsLadder() {
+        return new Ladder(here());
+    }
+
+    /** How loud this step is at the ear, in dB(A), as a meter or the tool's own sheet says. @example loud("98 dB") */
+    public static Loud loud(String decibels) {
+        return Loud.of(decibels);
     }
 
     /** How many people this step needs, 1 or more. @example needsPeople(2) */

@@ -66,12 +66,13 @@ final class SafetyPage {
         for (Caution caution : cautions) {
             wear.addAll(
                     switch (caution.topic()) {
-                        case CIRCULAR_SAW, MITRE_SAW, ROUTER -> EnumSet.of(Wear.EARS, Wear.MASK);
+                        case CIRCULAR_SAW, TABLE_SAW, MITRE_SAW, ROUTER -> EnumSet.of(Wear.EARS, Wear.MASK);
                         case JIGSAW, NAILER -> EnumSet.of(Wear.EARS);
                         case DUST -> EnumSet.of(Wear.MASK);
-                        case TREATED_WOOD, CONCRETE -> EnumSet.of(Wear.MASK, Wear.GLOVES);
+                        case TREATED_WOOD, CONCRETE, SCRAP -> EnumSet.of(Wear.MASK, Wear.GLOVES);
                         case GLAZING, DIGGING -> EnumSet.of(Wear.GLOVES);
-                        case DRILL, GLUE_AND_PAINT, LIFTING, ELECTRICITY, CHILDREN -> EnumSet.noneOf(Wear.class);
+                        case DRILL, GLUE_AND_PAINT, LIFTING, LADDER, ELECTRICITY, CHILDREN, FATIGUE ->
+                            EnumSet.noneOf(Wear.class);
                     });
         }
         return wear;

@@ -246,6 +246,11 @@ final class StepPages {
 
         private List<Block> instruction() {
             List<Block> blocks = new ArrayList<>();
+            if (!planned.before().isEmpty()) {
+                Rich before = Rich.of("Before you begin: ", CAUTION)
+                        .plus(String.join(", ", planned.before()) + ".", CAUTION.in(Face.LABEL));
+                blocks.add(Paragraph.of(before, CAUTION, 1.35, 1.6));
+            }
             words.ifPresent(step -> blocks.addAll(Marks.prose(step.blocks(), Style.INSTRUCTION, 1.42, 2)));
             FasteningTable.of(plan, planned.number()).ifPresent(blocks::add);
             blocks.addAll(DoorBlocks.of(plan, planned.number()));

@@ -20,6 +20,7 @@ import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.Rain;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.site.WindLoad;
@@ -57,13 +58,7 @@ final class WorkSections {
                                 .words("source", check.source())
                                 .number("level", check.level()))
                 .list("steps", plan.steps(), WorkSections::step);
-        top.inside("schedule")
-                .figure("work", plan.schedule().work(), Member::minutes)
-                .numbers("stepsWithoutTime", plan.schedule().stepsWithoutTime())
-                .list(
-                        "ahead",
-                        plan.schedule().ahead(),
-                        (form, ahead) -> form.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
+        schedule(plan.schedule(), top.inside("schedule"));
         site(plan.site(), top.inside("site"));
         LoadSections.write(plan.loads(), top.inside("loads"));
         rain(plan, top);
@@ -259,6 +254,45 @@ final class WorkSections {
                 .money("bought", line.bought());
     }
 
+    private static void schedule(Schedule schedule, Member form) {
+        form.figure("work", schedule.work(), Member::minutes)
+                .numbers("stepsWithoutTime", schedule.stepsWithoutTime())
+                .list(
+                        "ahead",
+                        schedule.ahead(),
+                        (one, ahead) -> one.words("what", ahead.what()).number("workingDays", ahead.workingDays()));
+        schedule.course()
+                .ifPresentOrElse(course -> course(course, form.inside("course")), () -> form.nothing("course"));
+    }
+
+    private static void course(Schedule.Course course, Member form) {
+        form.figure("finish", course.finish(), Member::minutes)
+                .figure("alone", course.alone(), Member::minutes)
+                .figure("ready", course.ready(), Member::minutes)
+                .numbers("critical", course.critical())
+                .texts("notKnown", course.notKnown())
+                .list("steps", course.lines(), WorkSections::line)
+                .list(
+                        "days",
+                        course.days(),
+                        (one, sitting) -> one.number("step", sitting.step())
+                                .words("from", sitting.from().toString())
+                                .words("to", sitting.to().toString())
+                                .isTrue("ends", sitting.ends()));
+    }
+
+    private static void line(Member form, Schedule.Line line) {
+        form.number("step", line.step());
+        form.node().set("start", Member.minutes(line.start()));
+        form.node().set("end", Member.minutes(line.end()));
+        form.node().set("slack", Member.minutes(line.slack()));
+        form.list("first", line.first(), (one, first) -> {
+            one.number("step", first.step());
+            one.node().set("wait", Member.minutes(first.waiting()));
+            one.words("because", first.because());
+        });
+    }
+
     private static void step(Member form, PlannedStep step) {
         form.number("number", step.number())
                 .words("title", step.title())
@@ -267,7 +301,9 @@ final class WorkSections {
                         step.take(),
                         (take, of) -> take.words("letter", of.letter()).words("words", of.words()));
         form.node().set("work", step.work().map(Member::minutes).orElse(null));
-        form.number("people", step.people()).texts("cautions", topics(step.cautions()));
+        form.number("people", step.people())
+                .texts("cautions", topics(step.cautions()))
+                .texts("before", step.before());
     }
 
     /** The topics, each once; their words stand under {@code cautions} at the top. */

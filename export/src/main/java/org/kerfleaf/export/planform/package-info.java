@@ -32,6 +32,11 @@
  * "overall", "lacks", "closes", "held": [{"size", "value", "span"}]}}; {@code first} is the part the build begins with,
  * {@code held} the maker's sizes that a span of the chain is as long as.
  *
+ * <p>{@code schedule}: {@code {"work", "stepsWithoutTime", "ahead", "course"}}; {@code course} is {@code null} without steps, else {@code
+ * {"finish", "alone", "ready", "critical", "notKnown", "steps": [{"step", "start", "end", "slack", "first": [{"step", "wait",
+ * "because"}]}], "days": [{"step", "from", "to", "ends"}]}}. All times are minutes, counted from the first work; {@code alone} is
+ * for one pair of hands, {@code finish} for as many as may work at once. {@code from} and {@code to} are ISO 8601 local times.
+ *
  * <p>{@code rain}: what rain finds on the finished build, {@code {"limits", "marks": [{"number", "kind", "parts", "where", "length",
  * "words", "advice", "at": [{"point"}]}]}}; {@code number} is the mark's in the drawing {@code rain}, {@code advice} is empty where the
  * workbook already does something about it.

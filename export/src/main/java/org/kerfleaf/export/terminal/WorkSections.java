@@ -65,6 +65,11 @@ final class WorkSections {
                 checks(plan),
                 new Section("Steps", "", !plan.steps().isEmpty(), told::steps),
                 new Section(
+                        "Work and waiting",
+                        "",
+                        ScheduleSection.isWorthIt(plan),
+                        page -> ScheduleSection.tell(plan, page)),
+                new Section(
                         "Cautions",
                         "read before the first cut",
                         !plan.cautions().isEmpty(),
@@ -279,6 +284,9 @@ final class WorkSections {
             String first = "%2d  ".formatted(step.number());
             page.hanging(first, "%s (%s%s)".formatted(step.title(), time(step.work()), people(step.people())));
             String indent = " ".repeat(first.length());
+            if (!step.before().isEmpty()) {
+                page.hanging(indent + "before you begin: ", String.join(", ", step.before()));
+            }
             if (!step.take().isEmpty()) {
                 page.hanging(
                         indent + "take ",
@@ -313,7 +321,7 @@ final class WorkSections {
         return work.map(WorkSections::hours).orElse("time not known");
     }
 
-    private static String hours(Duration work) {
+    static String hours(Duration work) {
         String hours = work.toHours() == 0 ? "" : work.toHours() + " h";
         String minutes = work.toMinutesPart() == 0 ? "" : work.toMinutesPart() + " min";
         String both = (hours + " " + minutes).strip();

@@ -182,7 +182,7 @@ public final class PlanFixture {
                 new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of()),
                 List.of(),
                 List.of(),
-                new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
+                new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
                 new Loads(List.of(), List.of()),
                 Optional.empty(),
@@ -270,7 +270,8 @@ public final class PlanFixture {
                 new Schedule(
                         figure(Duration.ofMinutes(195), "the sum of the steps that say their time"),
                         List.of(4),
-                        List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
+                        List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
+                        Optional.empty()),
                 Optional.of(site()),
                 new Loads(List.of(), List.of()),
                 Optional.empty(),
@@ -695,7 +696,13 @@ public final class PlanFixture {
     private static List<PlannedStep> steps() {
         return List.of(
                 new PlannedStep(
-                        1, "Cut and mark", List.of(), Optional.of(Duration.ofMinutes(120)), 1, List.of(sawCaution())),
+                        1,
+                        "Cut and mark",
+                        List.of(),
+                        Optional.of(Duration.ofMinutes(120)),
+                        1,
+                        List.of(sawCaution()),
+                        List.of()),
                 new PlannedStep(
                         2,
                         "Floor and back",
@@ -705,6 +712,7 @@ public final class PlanFixture {
                                 new Take(Optional.empty(), "5 screws, No. 8 x 1 5/8 in")),
                         Optional.of(Duration.ofMinutes(45)),
                         1,
+                        List.of(),
                         List.of()),
                 new PlannedStep(
                         3,
@@ -712,6 +720,7 @@ public final class PlanFixture {
                         List.of(new Take(Optional.of("B"), "Side, 2"), new Take(Optional.of("D"), "Shelf, 2")),
                         Optional.of(Duration.ofMinutes(30)),
                         2,
+                        List.of(),
                         List.of()),
                 new PlannedStep(
                         4,
@@ -719,6 +728,7 @@ public final class PlanFixture {
                         List.of(new Take(Optional.empty(), "exterior latex")),
                         Optional.empty(),
                         1,
+                        List.of(),
                         List.of()));
     }
 
