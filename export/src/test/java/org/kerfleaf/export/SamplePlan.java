@@ -29,6 +29,7 @@ import org.kerfleaf.measure.Volume;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Paintwork;
 import org.kerfleaf.plan.Plan;
@@ -145,6 +146,7 @@ public final class SamplePlan {
                         Optional.of(figure(Length.ofInches(33.5), "post top and seat")),
                         Optional.of(figure(Length.ofInches(45.5), "box bottom and door")))),
                 Optional.empty(),
+                Doors.NONE,
                 SampleSteps.cautions(),
                 Optional.of(new Plan.Overall(
                         figure(front.plus(slope.lengthOver(Length.ofInches(4))), "over the roof"),

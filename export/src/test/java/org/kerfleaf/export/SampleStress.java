@@ -17,6 +17,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
+import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Paintwork;
 import org.kerfleaf.plan.Plan;
@@ -241,6 +242,7 @@ public final class SampleStress {
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of()),
                 Optional.empty(),
                 Optional.empty(),
+                Doors.NONE,
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -285,6 +287,7 @@ public final class SampleStress {
                 schedule,
                 p.site(),
                 p.rain(),
+                p.doors(),
                 cautions,
                 p.overall(),
                 chains,

@@ -20,6 +20,8 @@ import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.GlazedPane;
+import org.kerfleaf.plan.HungDoor;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
@@ -496,6 +498,38 @@ class SeedSwapCabinetTest {
         for (int i = 0; i < expected.length; i++) {
             assertThat(stations.get(i)).isCloseTo(expected[i], FIVE_DECIMALS);
         }
+    }
+
+    /** The door is 20 in high and begins 2 in above the front's foot: hinges at 20/6 and 20 - 20/6. */
+    @Test
+    void door_hingesCatchesAndKnob_areAsWorkedOutByHand() {
+        HungDoor door = plan.doors().hung().get(0);
+        assertThat(door.hinges().stream().map(h -> h.value().inInches()))
+                .satisfiesExactly(
+                        low -> assertThat(low).isCloseTo(20 / 6.0, FIVE_DECIMALS),
+                        high -> assertThat(high).isCloseTo(100 / 6.0, FIVE_DECIMALS));
+        assertThat(door.carcass()).contains("Front");
+        assertThat(door.onCarcass().get(0).value().inInches()).isCloseTo(2 + 20 / 6.0, FIVE_DECIMALS);
+        assertThat(door.catches()).hasSize(2);
+        assertThat(inches(door.knobHole().orElseThrow().value())).isEqualTo(7 / 32.0);
+        assertThat(inches(door.backset().orElseThrow().value())).isEqualTo(1.25);
+        assertThat(inches(door.standOff().orElseThrow().value())).isEqualTo(0.125);
+    }
+
+    /** Pocket 14 x 16 in; 1/16 in of tape and 1/8 in of acrylic fill a rabbet of 3/16 in, of 23/32 in are 17/32 in left. */
+    @Test
+    void pane_pocketRabbetAndBeads_areAsWorkedOutByHand() {
+        GlazedPane pane = plan.doors().panes().get(0);
+        assertThat(inches(pane.pocketWide().value())).isEqualTo(14);
+        assertThat(inches(pane.pocketHigh().value())).isEqualTo(16);
+        assertThat(inches(pane.fills().orElseThrow().value())).isEqualTo(3 / 16.0);
+        assertThat(inches(pane.lip().orElseThrow().value())).isEqualTo(17 / 32.0);
+        assertThat(inches(pane.beadWide().orElseThrow().value())).isEqualTo(14);
+        assertThat(verdict(plan, "Rabbet depth: Pane")).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(verdict(plan, "Pane corner: Pane")).isEqualTo(Check.Verdict.HOLDS);
+        assertThat(verdict(Sample.CABINET.planWith(".cornersSquared()", ""), "Pane corner: Pane"))
+                .as("its cutter of 1 3/8 in leaves corners of 11/16 in")
+                .isEqualTo(Check.Verdict.SHORT);
     }
 
     @Test

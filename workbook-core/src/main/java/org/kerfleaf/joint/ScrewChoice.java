@@ -2,9 +2,10 @@ package org.kerfleaf.joint;
 
 import static org.kerfleaf.reason.Given.given;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,15 +19,17 @@ import org.kerfleaf.reason.Figure;
  * diameters from the edge, in every contact; of two as long, the thinner.
  *
  * @param joint what is fastened to what
- * @param chosen the one that suits; empty if none does
+ * @param chosen the one to take; where none suits, the thinnest of those that break fewest of the rules
+ * @param suits whether it keeps them all
  * @param length its length, and why
  * @param refused every other, with the reason
  * @param wouldSuit the shortest screw sold that would, if none of the drawer does and one is sold
  */
 public record ScrewChoice(
         String joint,
-        Optional<WoodScrew> chosen,
-        Optional<Figure<Length>> length,
+        WoodScrew chosen,
+        boolean suits,
+        Figure<Length> length,
         List<Refused> refused,
         Optional<WoodScrew> wouldSuit) {
     private static final double LEAST_DIAMETERS = 6;
@@ -35,7 +38,8 @@ public record ScrewChoice(
     private static final String RULE =
             "the longest of the drawer that goes 6 diameters in, keeps its tip inside and stands"
                     + " 2.5 diameters from the edge";
-    private static final String SOURCE = "NDS 2018 12.1.5.6 and commentary (from memory); tip margin common practice";
+    /** Where its rules are from. */
+    public static final String SOURCE = "NDS 2018 12.1.5.6 and commentary (from memory); tip margin common practice";
 
     public ScrewChoice {
         refused = List.copyOf(refused);
@@ -63,24 +67,41 @@ public record ScrewChoice(
         if (drawer.isEmpty() || contacts.isEmpty()) {
             throw new IllegalArgumentException("%d screws for %d contacts.".formatted(drawer.size(), contacts.size()));
         }
-        List<Refused> refused = new ArrayList<>();
-        List<WoodScrew> suit = new ArrayList<>();
-        for (WoodScrew screw : drawer) {
-            against(screw, contacts, style)
-                    .ifPresentOrElse(why -> refused.add(new Refused(screw, why)), () -> suit.add(screw));
-        }
-        Optional<WoodScrew> best = suit.stream().max(longest());
-        suit.stream()
-                .filter(screw -> !screw.equals(best.get()))
-                .forEach(screw -> refused.add(new Refused(
+        List<WoodScrew> suit = drawer.stream()
+                .filter(screw -> against(screw, contacts, style).isEmpty())
+                .toList();
+        WoodScrew best = suit.stream()
+                .max(longest())
+                .orElseGet(() -> drawer.stream()
+                        .min(Comparator.<WoodScrew>comparingInt(
+                                        screw -> against(screw, contacts, style).size())
+                                .thenComparing(WoodScrew::gauge)
+                                .thenComparing(longest().reversed()))
+                        .orElseThrow());
+        List<Refused> refused = drawer.stream()
+                .filter(screw -> suit.isEmpty() || !screw.equals(best))
+                .map(screw -> new Refused(
                         screw,
-                        screw.length().equals(best.get().length())
-                                ? "it would do; the thinner one splits less"
-                                : "it would do; the longer one holds more")));
-        Optional<Figure<Length>> length = best.map(
-                screw -> Figure.of(screw.length(), RULE, SOURCE, given("screws in the drawer", drawer.size())));
+                        against(screw, contacts, style).stream().findFirst().orElse(less(screw, best))))
+                .toList();
+        Figure<Length> length = Figure.of(
+                best.length(),
+                suit.isEmpty() ? "none suits; this one breaks fewest of the rules" : RULE,
+                SOURCE,
+                given("screws in the drawer", drawer.size()));
         return new ScrewChoice(
-                joint, best, length, refused, best.isPresent() ? Optional.empty() : sold(drawer, contacts, style));
+                joint,
+                best,
+                !suit.isEmpty(),
+                length,
+                refused,
+                suit.isEmpty() ? sold(drawer, contacts, style) : Optional.empty());
+    }
+
+    private static String less(WoodScrew screw, WoodScrew best) {
+        return screw.length().equals(best.length())
+                ? "it would do; the thinner one splits less"
+                : "it would do; the longer one holds more";
     }
 
     private static Comparator<WoodScrew> longest() {
@@ -97,25 +118,27 @@ public record ScrewChoice(
                         .thenComparing(screw -> -screw.gauge()));
     }
 
-    /** What speaks against a screw, said of the first contact it does not suit; empty if it suits all. */
-    private static Optional<String> against(WoodScrew screw, List<Contact> contacts, MeasureStyle style) {
+    /** What speaks against a screw, each rule once; nothing if it suits all contacts. */
+    private static List<String> against(WoodScrew screw, List<Contact> contacts, MeasureStyle style) {
         SettingWords say = new SettingWords(style);
         Length least = screw.diameter().times(LEAST_DIAMETERS);
         Length room = EdgeDistance.EDGE.least(screw.diameter(), true).value();
+        Map<String, String> broken = new LinkedHashMap<>();
         for (Contact contact : contacts) {
             Length reach = screw.reach(contact.through(), WoodScrew.COUNTERSINK).value();
             if (reach.isShorterThan(least)) {
-                return Optional.of(
-                        "reaches %s; 6 D are %s".formatted(say.fine(reach.max(Length.ZERO)), say.fine(least)));
+                broken.putIfAbsent(
+                        "reach", "reaches %s; 6 D are %s".formatted(say.fine(reach.max(Length.ZERO)), say.fine(least)));
             }
             if (reach.isLongerThan(contact.wood().minus(tipMargin(style)))) {
-                return Optional.of("goes %s into %s of wood".formatted(say.fine(reach), say.fine(contact.wood())));
+                broken.putIfAbsent(
+                        "tip", "goes %s into %s of wood".formatted(say.fine(reach), say.fine(contact.wood())));
             }
             if (contact.edge().isShorterThan(room)) {
-                return Optional.of(
-                        "%s from the edge; 2.5 D are %s".formatted(say.fine(contact.edge()), say.fine(room)));
+                broken.putIfAbsent(
+                        "edge", "%s from the edge; 2.5 D are %s".formatted(say.fine(contact.edge()), say.fine(room)));
             }
         }
-        return Optional.empty();
+        return List.copyOf(broken.values());
     }
 }

@@ -95,8 +95,8 @@ public final class SettingWords {
     /** {@code From the drawer, for Back to Floor: No. 6 x 1 5/8 in. Not No. 8 x 2 in: 23/64 in from the edge; 2.5 D are 13/32 in.} */
     public String chosen(ScrewChoice choice) {
         StringBuilder words = new StringBuilder("From the drawer, for " + choice.joint() + ": ")
-                .append(choice.chosen().map(screw -> screw.words(style)).orElse("none"))
-                .append('.');
+                .append(choice.chosen().words(style))
+                .append(choice.suits() ? "." : ", though none suits.");
         for (ScrewChoice.Refused refused : choice.refused()) {
             words.append(" Not ")
                     .append(refused.screw().words(style))
@@ -104,6 +104,9 @@ public final class SettingWords {
                     .append(refused.because())
                     .append('.');
         }
+        choice.wouldSuit()
+                .ifPresent(
+                        screw -> words.append(" A ").append(screw.words(style)).append(" would suit."));
         return words.toString();
     }
 

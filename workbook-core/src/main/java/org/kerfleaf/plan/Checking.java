@@ -9,8 +9,7 @@ import org.kerfleaf.rules.Check;
 final class Checking {
     private Checking() {}
 
-    static List<Check> all(Planned planned, Cost cost) {
-        List<Hung> hung = Hanging.all(planned);
+    static List<Check> all(Planned planned, List<Hung> hung, Cost cost) {
         List<Check> checks = new ArrayList<>();
         checks.addAll(new PlaceChecking(planned).all());
         checks.addAll(new StockChecking(planned).all());

@@ -4,16 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.DoorChecks;
 import org.kerfleaf.rules.GlazingChecks;
+import org.kerfleaf.rules.PartChecks;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.sketch.Fitting;
+import org.kerfleaf.sketch.Glazing;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Part;
 import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Router;
 import org.kerfleaf.sketch.Sheet;
 import org.kerfleaf.sketch.Side;
 import org.kerfleaf.sketch.Trait;
@@ -40,21 +45,52 @@ final class DoorChecking {
                 checks.addAll(pane(part));
             }
         }
+        planned.sketch().all(Glazing.class).forEach(glazing -> checks.addAll(pocket(glazing)));
         for (Fitting fitting : planned.sketch().all(Fitting.class)) {
             Item item = fitting.item();
-            if (item.kind() == Item.Kind.WEATHERSTRIP
-                    && item.thick().isPresent()
-                    && item.squeezedTo().isPresent()) {
-                checks.add(DoorChecks.stripSqueeze(
-                        planned.fittedOn(fitting),
-                        item.thick().get(),
-                        item.squeezedTo().get(),
-                        style));
+            if (item.kind() == Item.Kind.WEATHERSTRIP) {
+                checks.add(DoorChecks.stripSqueeze(planned.fittedOn(fitting), item.thick(), item.squeezedTo(), style));
             }
             if (Hanging.isHinge(fitting)) {
                 hinges(fitting).ifPresent(checks::add);
+                hingeScrews(fitting).ifPresent(checks::add);
             }
         }
+        return checks;
+    }
+
+    /** Depth, lip and corners of the rabbet a pane lies in. */
+    private List<Check> pocket(Glazing glazing) {
+        GlazedPanes panes = new GlazedPanes(planned);
+        Optional<SizedPart> pane = planned.sized(glazing.pane());
+        Optional<Length> deep = pane.flatMap(p -> panes.deep(p.said()));
+        if (deep.isEmpty()) {
+            return List.of();
+        }
+        String name = glazing.pane();
+        List<Check> checks = new ArrayList<>();
+        checks.add(GlazingChecks.rabbetDepth(
+                name,
+                deep.get(),
+                GlazedPanes.fills(glazing, pane.get()).map(Figure::value),
+                glazing.beads().flatMap(Item::thick),
+                style));
+        panes.frame(glazing)
+                .filter(part -> part.said().kind() == PartKind.BOARD)
+                .ifPresent(part -> checks.add(PartChecks.rabbetLip(
+                        part.said().name(), part.thickness().value(), deep.get(), style)));
+        checks.add(GlazingChecks.paneCorner(
+                name,
+                planned.sketch().all(Router.class).stream()
+                        .flatMap(router -> router.cutter().stream())
+                        .findFirst(),
+                pane.get()
+                        .said()
+                        .trait(Trait.RoundedCorners.class)
+                        .map(Trait.RoundedCorners::radius)
+                        .orElse(Length.ZERO),
+                glazing.squared(),
+                style));
         return checks;
     }
 
@@ -65,6 +101,19 @@ final class DoorChecking {
                 .filter(pieces -> !pieces.isEmpty())
                 .map(pieces -> Assembly.hull(pieces).extent(Axis.Z))
                 .map(high -> DoorChecks.hinges(planned.fittedOn(fitting), fitting.count(), high, style));
+    }
+
+    private Optional<Check> hingeScrews(Fitting fitting) {
+        return fitting.item()
+                .screws()
+                .flatMap(screw -> fitting.on()
+                        .flatMap(planned.sketch()::placing)
+                        .flatMap(placing -> planned.sized(placing.part()))
+                        .map(door -> DoorChecks.hingeScrews(
+                                planned.fittedOn(fitting),
+                                screw.length(),
+                                door.thickness().value(),
+                                style)));
     }
 
     /** Each direction of a pane is held against its pocket when warm, and against its clear opening when cold. */
@@ -81,6 +130,9 @@ final class DoorChecking {
         Ratio damp = said.trait(Trait.InDamp.class).isPresent()
                 ? kind.get().swelling().map(f -> f.value()).orElse(PaneSize.DRY)
                 : PaneSize.DRY;
+        if (said.trait(Trait.Colder.class).isEmpty()) {
+            checks.add(GlazingChecks.paneCold(said.name(), style));
+        }
         said.trait(Trait.Warmer.class).ifPresent(warm -> {
             var expansion = kind.get().expansion().value();
             checks.add(GlazingChecks.paneHot(

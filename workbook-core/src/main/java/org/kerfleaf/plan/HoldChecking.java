@@ -75,6 +75,9 @@ final class HoldChecking {
         List<Check> checks = new ArrayList<>();
         screws.forEach((sort, seen) -> checks.addAll(screws(sort, seen)));
         lags.forEach(lag -> checks.addAll(lag(lag)));
+        planned.joints().stream()
+                .flatMap(joint -> joint.choice().stream())
+                .forEach(choice -> checks.add(HoldChecks.drawer(choice, style)));
         checks.addAll(pulls(all));
         planned.sketch().all(Fitting.class).stream()
                 .filter(fitting -> fitting.load().isPresent())

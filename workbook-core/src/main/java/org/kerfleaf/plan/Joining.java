@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.kerfleaf.joint.FastenerLine;
 import org.kerfleaf.joint.ScrewChoice;
 import org.kerfleaf.joint.WoodScrew;
@@ -152,23 +151,12 @@ final class Joining {
                         style));
     }
 
-    private Screw taken(Joint joint, ScrewChoice choice) {
-        WoodScrew taken = choice.chosen().orElseThrow(() -> noneSuits(joint, choice));
+    private static Screw taken(Joint joint, ScrewChoice choice) {
+        WoodScrew taken = choice.chosen();
         return joint.drawer().orElseThrow().screws().stream()
                 .filter(s -> s.gauge() == taken.gauge() && s.length().equals(taken.length()))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private Unplannable noneSuits(Joint joint, ScrewChoice choice) {
-        String why = choice.refused().stream()
-                .map(r -> r.screw().words(style) + " " + r.because())
-                .collect(Collectors.joining(", "));
-        String instead = choice.wouldSuit()
-                .map(screw -> "A " + screw.words(style) + " screw would.")
-                .orElse("None that is sold would: drive from the other side, or screw to a cleat.");
-        return new Unplannable(
-                joint.origin(), "No screw of the drawer suits %s: %s. %s".formatted(choice.joint(), why, instead));
     }
 
     // ---- how many --------------------------------------------------------------------------------------------------

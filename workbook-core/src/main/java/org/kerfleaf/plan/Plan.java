@@ -52,6 +52,7 @@ import org.kerfleaf.sketch.Problem;
  * @param schedule hours of work and waiting
  * @param site post, hole and reach, if the build stands in the ground
  * @param rain where rain goes on the finished build; empty if it stands under a roof or that was not said
+ * @param doors what hangs on hinges, and what is glazed
  * @param cautions what can hurt somebody in this build
  * @param overall outside width, depth and height of the build where it is placed
  * @param chains how the sizes of each build add up, direction by direction
@@ -81,6 +82,7 @@ public record Plan(
         Schedule schedule,
         Optional<SitePlan> site,
         Optional<Rain> rain,
+        Doors doors,
         List<Caution> cautions,
         Optional<Overall> overall,
         List<Chain> chains,
@@ -123,6 +125,7 @@ public record Plan(
                 schedule,
                 site,
                 rain,
+                doors,
                 cautions,
                 overall,
                 chains,

@@ -109,6 +109,9 @@ public final class Planner {
                 siting,
                 rain,
                 paintwork);
+        List<Hung> hung = Hanging.all(planned);
+        Doors doors =
+                new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
         return new Plan(
                 sketch.title(),
                 style,
@@ -127,11 +130,12 @@ public final class Planner {
                 finishing.lines(),
                 paintwork,
                 cost,
-                Checking.all(planned, cost),
+                Checking.all(planned, hung, cost),
                 steps.all(),
                 new Scheduling(sketch).schedule(),
                 siting.plan(),
                 rain,
+                doors,
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

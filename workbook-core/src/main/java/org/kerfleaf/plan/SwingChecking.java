@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.DoorChecks;
 import org.kerfleaf.rules.SwingChecks;
 import org.kerfleaf.shape.Sweep;
+import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Fitting;
 
 /** Whether what hangs on hinges can open. */
@@ -35,12 +37,23 @@ final class SwingChecking {
                     .toList();
             checks.add(SwingChecks.doorSwing(door.name(), door.upTo(), met, door.stop(), planned.style()));
             door.inset().ifPresent(gap -> checks.add(backEdge(door, gap)));
+            door.inset().ifPresent(gap -> checks.add(gap(door, gap)));
         }
         return checks;
     }
 
     private Optional<String> into(Hung door, Sweep sweep) {
         return sweep.into(door.upTo()).map(clash -> Clashes.size(clash, planned.style()));
+    }
+
+    /** Two painted edges take 1/32 in (1 mm) of a gap; a sheet hardly swells, how much a frame of boards does is not looked at. */
+    private Check gap(Hung door, Length gap) {
+        boolean painted = planned.sketch().all(Coat.class).stream()
+                .flatMap(coat -> coat.faces().stream())
+                .anyMatch(faces -> faces.which() == Coat.Which.OUTSIDE
+                        || faces.part().filter(door.piece().part()::equals).isPresent());
+        Length film = planned.style().unit() == LengthUnit.INCHES ? Length.ofSixtyFourths(2) : Length.ofMillimetres(1);
+        return DoorChecks.doorGap(door.name(), gap, painted ? film : Length.ZERO, Length.ZERO, planned.style());
     }
 
     private Check backEdge(Hung door, Length gap) {

@@ -1,5 +1,6 @@
 package org.kerfleaf.rules;
 
+import java.util.Optional;
 import org.kerfleaf.joint.DoorSwing;
 import org.kerfleaf.joint.ScrewLengths;
 import org.kerfleaf.measure.Length;
@@ -8,6 +9,7 @@ import org.kerfleaf.reason.Reason;
 
 /** Whether a door turns, closes tight and stays on its hinges. */
 public final class DoorChecks {
+    private static final String SQUEEZE_SOURCE = "seal makers (seen in a copy); common practice";
     private static final Length GAP_INCHES = Length.ofSixtyFourths(4);
     private static final Length GAP_MILLIMETRES = Length.ofMillimetres(1.5);
     private static final Length TWO_HINGES_INCHES = Length.ofInches(40);
@@ -52,9 +54,24 @@ public final class DoorChecks {
      *
      * @param strip its thickness before
      * @param standOff what the shut door leaves it
+     * @return not known where one of them was not said
      */
-    public static Check stripSqueeze(String of, Length strip, Length standOff, MeasureStyle style) {
-        Held held = new Held("Strip squeeze", of, "seal makers (seen in a copy); common practice", style);
+    public static Check stripSqueeze(String of, Optional<Length> strip, Optional<Length> standOff, MeasureStyle style) {
+        if (strip.isPresent() && standOff.isPresent()) {
+            return stripSqueeze(of, strip.get(), standOff.get(), style);
+        }
+        return new Held("Strip squeeze", of, SQUEEZE_SOURCE, style)
+                .notKnown(
+                        strip.isPresent()
+                                ? "How far the shut door squeezes the strip was not said."
+                                : "How thick the strip is was not said.",
+                        strip.isPresent()
+                                ? "Say squeezedTo(...): what the shut door leaves the strip, two thirds of its thickness, say."
+                                : "Say thick(...) of the strip.");
+    }
+
+    static Check stripSqueeze(String of, Length strip, Length standOff, MeasureStyle style) {
+        Held held = new Held("Strip squeeze", of, SQUEEZE_SOURCE, style);
         double squeeze = 1 - standOff.dividedBy(strip);
         double left = Math.min(squeeze - LEAST_SQUEEZE, MOST_SQUEEZE - squeeze);
         String good = Say.fine(strip.times(1 - GOOD_SQUEEZE), style);

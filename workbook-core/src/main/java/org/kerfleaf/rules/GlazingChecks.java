@@ -6,6 +6,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.TemperatureChange;
+import org.kerfleaf.reason.Reason;
 import org.kerfleaf.stock.Expansion;
 import org.kerfleaf.stock.GlazingKind;
 import org.kerfleaf.stock.PaneSize;
@@ -44,6 +45,14 @@ public final class GlazingChecks {
                 "Cut to %s it would be free.".formatted(fits.in(style)));
     }
 
+    /** Check 42, cold, where nobody said how cold it gets. */
+    public static Check paneCold(String of, MeasureStyle style) {
+        return new Held("Pane when cold", of, GUIDES, style)
+                .notKnown(
+                        "How much colder it gets than on the day it is cut was not said.",
+                        "Say .colder(\"60 F\") or what it is where it stands: a pane in the frost shrinks out of its rabbet.");
+    }
+
     /**
      * Check 42, cold: the pane is still held by 3/8 in (9.5 mm) on each side.
      *
@@ -68,6 +77,54 @@ public final class GlazingChecks {
                 bite,
                 wanted,
                 "A rabbet %s wide, and the pane larger with it, would hold it.".formatted(Say.fine(wider, style)));
+    }
+
+    /**
+     * Capability 44: bedding and pane lie within the rabbet, so that the bead presses on the pane.
+     *
+     * @param fills bedding and pane on each other; empty if the bedding's thickness is not known
+     * @param bead the bead's thickness, if it lies in the rabbet too
+     */
+    public static Check rabbetDepth(
+            String of, Length depth, Optional<Length> fills, Optional<Length> bead, MeasureStyle style) {
+        Held held = new Held("Rabbet depth", of, Reason.GEOMETRY, style);
+        if (fills.isEmpty()) {
+            return held.notKnown(
+                    "How thick the bedding is, was not said.", "Say .bedded(glazingTape(\"1/16 in\")), or measure it.");
+        }
+        Length all = fills.get().plus(bead.orElse(Length.ZERO));
+        return held.atMost(
+                "Bedding and pane%s are %s on each other."
+                        .formatted(bead.isPresent() ? " and bead" : "", Say.fine(all, style)),
+                all,
+                depth,
+                "A rabbet %s deep would take them.".formatted(Say.fine(all, style)));
+    }
+
+    /**
+     * Check 29: a router leaves the pocket's corners round; a square pane wants them squared, a rounded one its radius.
+     *
+     * @param cutter how far across the cutter is, if known
+     * @param rounded the radius of the pane's own corners, zero for a square one
+     */
+    public static Check paneCorner(
+            String of, Optional<Length> cutter, Length rounded, boolean squared, MeasureStyle style) {
+        Held held = new Held("Pane corner", of, Reason.GEOMETRY, style);
+        if (squared) {
+            return held.holds("The pocket's corners are squared with a chisel.");
+        }
+        if (cutter.isEmpty()) {
+            return held.notKnown(
+                    "A router leaves the pocket's corners round; how round, is not known.",
+                    "Say router().cutter(\"1 3/8 in\"), or .cornersSquared().");
+        }
+        Length radius = cutter.get().half();
+        return held.atLeast(
+                "The cutter leaves corners of %s; the pane's own are %s."
+                        .formatted(Say.fine(radius, style), rounded.isZero() ? "square" : Say.fine(rounded, style)),
+                rounded,
+                radius,
+                "Square the pocket's corners with a chisel, or round the pane.");
     }
 
     /**

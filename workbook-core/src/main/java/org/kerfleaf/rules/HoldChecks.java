@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.kerfleaf.joint.DrillSizes;
 import org.kerfleaf.joint.EdgeDistance;
 import org.kerfleaf.joint.Force;
+import org.kerfleaf.joint.ScrewChoice;
+import org.kerfleaf.joint.SettingWords;
 import org.kerfleaf.joint.Withdrawal;
 import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
@@ -135,6 +137,20 @@ public final class HoldChecks {
                 thread,
                 diameter.times(4),
                 "A longer lag screw would hold.");
+    }
+
+    /** Capability 30: one of the drawer's screws suits the joint. */
+    public static Check drawer(ScrewChoice choice, MeasureStyle style) {
+        Held held = new Held("Screw from the drawer", choice.joint(), ScrewChoice.SOURCE, style);
+        String taken = new SettingWords(style).chosen(choice);
+        return choice.suits()
+                ? held.holds(taken)
+                : held.falls(
+                        taken,
+                        choice.wouldSuit()
+                                .map(screw -> "Buy %s.".formatted(screw.words(style)))
+                                .orElse(
+                                        "None that is sold would suit: drive from the other side, or screw to a cleat."));
     }
 
     /** Check 20: a sunk head stays inside the edge: half its width is no more than the distance to the edge. */

@@ -532,7 +532,7 @@ public final class Words {
 
     /** Puts a pane in; say into what. @example var paneIn = glaze(pane).into(doorIn) */
     public static Glazing glaze(Part pane) {
-        return new Glazing(here(), pane.name(), List.of(), Optional.empty(), Optional.empty());
+        return new Glazing(here(), pane.name(), List.of(), Optional.empty(), Optional.empty(), false);
     }
 
     /** Glazing tape of that thickness, for a pane to lie on. @example glaze(pane).into(doorIn).bedded(glazingTape("1/16 in")) */

@@ -3,6 +3,7 @@ package org.kerfleaf.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.measure.Length;
@@ -33,18 +34,21 @@ class ScrewChoiceTest {
                 screw(6, "1 5/8 in"),
                 screw(6, "2 in"),
                 screw(8, "2 in"));
-        assertThat(choice.chosen()).contains(screw(6, "2 in"));
+        assertThat(choice.chosen()).isEqualTo(screw(6, "2 in"));
         assertThat(choice.refused().stream().map(r -> r.screw().words(INCHES) + ": " + r.because()))
                 .containsExactly(
                         "No. 6 x 1 1/4 in: reaches 19/32 in; 6 D are 53/64 in",
-                        "No. 8 x 2 in: 23/64 in from the edge; 2.5 D are 13/32 in",
-                        "No. 6 x 1 5/8 in: it would do; the longer one holds more");
+                        "No. 6 x 1 5/8 in: it would do; the longer one holds more",
+                        "No. 8 x 2 in: 23/64 in from the edge; 2.5 D are 13/32 in");
     }
 
     @Test
     void intoAThinPart_noTipComesWithin1_16() {
         ScrewChoice choice = choose(contact("3/4 in", "3/4 in", "1 in"), screw(6, "1 5/8 in"), screw(4, "1 1/4 in"));
-        assertThat(choice.chosen()).isEmpty();
+        assertThat(choice.suits()).isFalse();
+        assertThat(choice.chosen())
+                .as("both break one rule; this one is thinner")
+                .isEqualTo(screw(4, "1 1/4 in"));
         assertThat(choice.refused())
                 .extracting(ScrewChoice.Refused::because)
                 .containsExactly("goes 15/16 in into 3/4 in of wood", "reaches 9/16 in; 6 D are 43/64 in");
@@ -85,7 +89,9 @@ class ScrewChoiceTest {
                                 && reach <= sizes.get(1) - 1 / 16.0 + 1e-7
                                 && sizes.get(2) >= 2.5 * d - 1e-7;
                     });
-                    assertThat(choice.chosen().map(s -> s.length().inInches()))
+                    assertThat(Optional.of(choice.chosen())
+                                    .filter(s -> choice.suits())
+                                    .map(s -> s.length().inInches()))
                             .isEqualTo(suit.map(s -> s.length().inInches()).max(Double::compare));
                 });
     }

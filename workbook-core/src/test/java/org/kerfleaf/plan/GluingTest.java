@@ -87,17 +87,19 @@ class GluingTest {
             assertThat(line.what()).isEqualTo("wood screw No. 6 x 1 5/8 in");
             assertThat(line.need().value()).isEqualTo(6);
         });
+        assertThat(verdict(plan, "Screw from the drawer")).isEqualTo(Verdict.HOLDS);
         assertThat(plan.fastening().choices()).hasSize(1);
     }
 
     @Test
     void drawer_noneSuits_saysWhichWould() {
         Plan plan = box(g -> g, j -> j.screwedFrom(drawer(woodScrew(6, "1 1/4 in")), every("5 in")), false);
-        assertThat(plan.problems())
-                .singleElement()
-                .satisfies(problem -> assertThat(problem.words())
-                        .isEqualTo(
-                                "No screw of the drawer suits Side to Floor: No. 6 x 1 1/4 in reaches 9/16 in; 6 D are 53/64 in."
-                                        + " A No. 6 x 1 5/8 in screw would."));
+        assertThat(plan.problems()).isEmpty();
+        assertThat(verdict(plan, "Screw from the drawer")).isEqualTo(Verdict.SHORT);
+        assertThat(plan.check("Screw from the drawer: Side to Floor")
+                        .orElseThrow()
+                        .result())
+                .contains("though none suits. Not No. 6 x 1 1/4 in: reaches 9/16 in; 6 D are 53/64 in.")
+                .contains("A No. 6 x 1 5/8 in would suit.");
     }
 }

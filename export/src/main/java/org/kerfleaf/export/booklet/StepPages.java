@@ -248,6 +248,7 @@ final class StepPages {
             List<Block> blocks = new ArrayList<>();
             words.ifPresent(step -> blocks.addAll(Marks.prose(step.blocks(), Style.INSTRUCTION, 1.42, 2)));
             FasteningTable.of(plan, planned.number()).ifPresent(blocks::add);
+            blocks.addAll(DoorBlocks.of(plan, planned.number()));
             words.ifPresent(step -> step.cautions().forEach(said -> blocks.add(caution(Marks.rich(said, CAUTION)))));
             for (Caution caution : planned.cautions()) {
                 Rich text =

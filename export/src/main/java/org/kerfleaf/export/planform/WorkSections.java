@@ -9,11 +9,15 @@ import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.FastenerSetting;
 import org.kerfleaf.joint.GluedJoint;
 import org.kerfleaf.joint.ScrewChoice;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Fastened;
+import org.kerfleaf.plan.GlazedPane;
+import org.kerfleaf.plan.HungDoor;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.Rain;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.site.SitePlan;
 
@@ -34,6 +38,8 @@ final class WorkSections {
                 .list("fastened", plan.fastened(), WorkSections::fastened)
                 .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
                 .list("glued", plan.fastening().glued(), WorkSections::glued)
+                .list("hung", plan.doors().hung(), WorkSections::hung)
+                .list("panes", plan.doors().panes(), WorkSections::pane)
                 .list("finish", plan.finish(), WorkSections::finish);
         PaintSection.write(plan.paintwork(), top.inside("paintwork"));
         cost(plan.cost(), top.inside("cost"));
@@ -115,6 +121,39 @@ final class WorkSections {
                         (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
     }
 
+    private static void hung(Member form, HungDoor door) {
+        form.number("step", door.step())
+                .words("door", door.door())
+                .words("from", door.from())
+                .list("hinges", door.hinges(), WorkSections::at)
+                .words("carcass", door.carcass())
+                .list("onCarcass", door.onCarcass(), WorkSections::at)
+                .list("catches", door.catches(), WorkSections::at)
+                .figure("standOff", door.standOff(), Member::millimetres)
+                .figure("knobHole", door.knobHole(), Member::millimetres)
+                .figure("backset", door.backset(), Member::millimetres);
+    }
+
+    private static void at(Member form, Figure<Length> place) {
+        form.figure("at", place, Member::millimetres);
+    }
+
+    private static void pane(Member form, GlazedPane pane) {
+        form.number("step", pane.step())
+                .words("pane", pane.pane())
+                .figure("pocketWide", pane.pocketWide(), Member::millimetres)
+                .figure("pocketHigh", pane.pocketHigh(), Member::millimetres)
+                .figure("cutWide", pane.cutWide(), Member::millimetres)
+                .figure("cutHigh", pane.cutHigh(), Member::millimetres)
+                .figure("biteWide", pane.biteWide(), Member::millimetres)
+                .figure("biteHigh", pane.biteHigh(), Member::millimetres)
+                .figure("fills", pane.fills(), Member::millimetres)
+                .figure("deep", pane.deep(), Member::millimetres)
+                .figure("lip", pane.lip(), Member::millimetres)
+                .figure("beadWide", pane.beadWide(), Member::millimetres)
+                .figure("beadHigh", pane.beadHigh(), Member::millimetres);
+    }
+
     private static void glued(Member form, GluedJoint joint) {
         form.number("step", joint.step())
                 .words("joint", joint.joint())
@@ -128,7 +167,8 @@ final class WorkSections {
 
     private static void chosen(Member form, ScrewChoice choice, MeasureStyle style) {
         form.words("joint", choice.joint())
-                .words("screw", choice.chosen().map(screw -> screw.words(style)))
+                .words("screw", choice.chosen().words(style))
+                .isTrue("suits", choice.suits())
                 .figure("length", choice.length(), Member::millimetres)
                 .list(
                         "refused",

@@ -15,12 +15,16 @@
  * </ul>
  *
  * <p>Members at the top: {@code workbook} (the title), {@code units} ({@code in} or {@code mm}), {@code sizes},
- *  * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code chosen}
- * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, {@code length}, {@code refused}),
+ * {@code parts}, {@code sheets}, {@code boards}, {@code bounds}, {@code sawSettings}, {@code hardware}, {@code fastened}, {@code chosen}
+ * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, whether it {@code suits}, {@code length}, {@code refused}, and if none suits what
+ * {@code wouldSuit}),
  * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
+ * {@code hung} (each door or lid: its {@code hinges}, the same {@code onCarcass} and its {@code catches}, each {@code at} so far
+ * {@code from} the end named; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
+ * {@code fills} the rabbet's {@code deep}, {@code lip}, lengths of beads at the long point),
  * {@code finish}, {@code paintwork},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
- *  * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
+ * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
  *
  * <p>{@code chains}: for each build, from 0, and each {@code axis} ({@code x} to the right, {@code y} to the back, {@code z}

@@ -4,6 +4,7 @@ import java.util.List;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.HardwareLine;
 import org.kerfleaf.joint.SettingWords;
+import org.kerfleaf.plan.DoorWords;
 import org.kerfleaf.plan.FastenedAlike;
 import org.kerfleaf.site.SitePlan;
 
@@ -57,7 +58,7 @@ final class HardwareSheet {
         }
         SettingWords words = new SettingWords(book.plan().style());
         Table table = leaf.nextTable(
-                "Fastening, joint by joint. What one holds is against a straight pull, dry, for a load of ten years. "
+                "Fastening joint by joint, doors and panes. What one holds is against a straight pull, dry, for a load of ten years. "
                         + SitePlan.DEFERS,
                 List.of(
                         Column.box(),
@@ -80,6 +81,17 @@ final class HardwareSheet {
                 .glued()
                 .forEach(glued ->
                         table.row().text("joint", glued.joint() + ": glued").text("drill", words.glued(glued)));
+        DoorWords doors = new DoorWords(book.plan().style());
+        book.plan()
+                .doors()
+                .hung()
+                .forEach(door -> table.row()
+                        .text("joint", door.door() + ", measured from " + door.from())
+                        .text("drill", lines(doors.of(door))));
+        book.plan()
+                .doors()
+                .panes()
+                .forEach(pane -> table.row().text("joint", pane.pane()).text("drill", lines(doors.of(pane))));
         book.plan().fastening().choices().forEach(choice -> table.row().text("joint", words.chosen(choice)));
     }
 
@@ -121,6 +133,12 @@ final class HardwareSheet {
         for (FinishLine line : lines) {
             follow(table, line.what(), line.packs().value());
         }
+    }
+
+    private static String lines(List<DoorWords.Line> lines) {
+        return String.join(
+                "; ",
+                lines.stream().map(line -> line.what() + " " + line.words()).toList());
     }
 
     /** Packs follow from the need where the plan has no other ground for its number, spares for one. */

@@ -46,6 +46,11 @@ final class WorkSections {
                         "joint by joint",
                         !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
                         page -> FasteningText.write(plan, page)),
+                new Section(
+                        "Doors and panes",
+                        "",
+                        !plan.doors().hung().isEmpty() || !plan.doors().panes().isEmpty(),
+                        page -> DoorText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 PaintSection.of(plan),
                 new Section("Site", "", plan.site().isPresent(), told::site),

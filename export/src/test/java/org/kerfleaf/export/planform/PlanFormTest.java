@@ -58,6 +58,8 @@ class PlanFormTest {
                         "fastened",
                         "chosen",
                         "glued",
+                        "hung",
+                        "panes",
                         "finish",
                         "paintwork",
                         "cost",

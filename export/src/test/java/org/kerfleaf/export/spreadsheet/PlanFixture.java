@@ -43,6 +43,7 @@ import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
 import org.kerfleaf.plan.Change;
+import org.kerfleaf.plan.Doors;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Fastening;
 import org.kerfleaf.plan.Paintwork;
@@ -142,6 +143,7 @@ public final class PlanFixture {
                 plan.schedule(),
                 plan.site(),
                 plan.rain(),
+                plan.doors(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -175,6 +177,7 @@ public final class PlanFixture {
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of()),
                 Optional.empty(),
                 Optional.empty(),
+                Doors.NONE,
                 List.of(),
                 Optional.empty(),
                 List.of(),
@@ -207,6 +210,7 @@ public final class PlanFixture {
                 plan.schedule(),
                 plan.site(),
                 plan.rain(),
+                plan.doors(),
                 plan.cautions(),
                 plan.overall(),
                 plan.chains(),
@@ -259,6 +263,7 @@ public final class PlanFixture {
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3))),
                 Optional.of(site()),
                 Optional.empty(),
+                Doors.NONE,
                 cautions(),
                 Optional.of(new Overall(
                         figure(inches(20, 20), "width and two thicknesses"),

@@ -20,6 +20,9 @@ public final class TypeWords {
             "Caulk",
             "Paint",
             "Saw",
+            "Jigsaw",
+            "Router",
+            "Drawer",
             "Joint",
             "Seal",
             "Coat",
@@ -82,6 +85,9 @@ public final class TypeWords {
             case "Asked" -> "a value known only when planned";
             case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
             case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
+            case "Lag" -> "a lag screw";
+            case "MitreSaw" -> "a mitre saw";
+            case "Meets" -> "what an end meets, like corner(\"110 deg\")";
             case "Held" -> "a held size";
             case "Units" -> "the workbook's unit";
             case "Prices" -> "the workbook's currency";
