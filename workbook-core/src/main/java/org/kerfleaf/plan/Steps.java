@@ -246,8 +246,9 @@ final class Steps {
             on(Topic.GLAZING, step);
         } else if (said instanceof Fitting) {
             on(Topic.DRILL, step);
-        } else if (said instanceof Hole) {
+        } else if (said instanceof Hole hole) {
             on(Topic.DIGGING, step);
+            hole.concrete().ifPresent(bag -> on(Topic.CONCRETE, step));
         } else if (said instanceof Ladder) {
             on(Topic.LADDER, step);
         } else if (said instanceof Mount || said instanceof People people && people.number() > 1) {

@@ -103,7 +103,7 @@ public record Joint(
      * With the screw of the drawer that suits best, so far apart at most: the longest that goes 6 of its diameters in, keeps its tip
      * inside and stands far enough from the edge.
      *
-     * @example fasten(sidesIn).to(floorIn).screwedFrom(drawer(woodScrew(6, "1 1/4 in"), woodScrew(8, "2 in")), every("5 in"))
+     * @example fasten(sidesIn).to(floorIn).screwedFrom(drawer(woodScrew(6, "1 1/2 in"), woodScrew(8, "2 in")), every("5 in"))
      */
     public Joint screwedFrom(Drawer choose, Spacing spacing) {
         return new Joint(

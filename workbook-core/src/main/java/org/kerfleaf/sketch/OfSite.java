@@ -3,7 +3,6 @@ package org.kerfleaf.sketch;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
-import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** One thing said of the place. */
@@ -22,9 +21,6 @@ public sealed interface OfSite {
 
     /** What is dug in. */
     record Ground(Soil soil) implements OfSite {}
-
-    /** Snow on the ground, by the map. */
-    record Snow(Pressure ground) implements OfSite {}
 
     /** Who reaches for it. */
     record ReachedBy(List<Reach> people) implements OfSite {

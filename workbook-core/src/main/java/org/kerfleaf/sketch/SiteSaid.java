@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Angle;
-import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** The place it stands in, as far as it was said. @group the place */
@@ -48,11 +47,6 @@ public record SiteSaid(Origin origin, List<OfSite> said) implements Declaration 
     /** What is dug in: GRAVEL, SAND or CLAY. @example site().ground(CLAY) */
     public SiteSaid ground(Soil soil) {
         return with(new OfSite.Ground(soil));
-    }
-
-    /** Snow on the ground by the building code's map, in lb/sq ft, kg/m2 or kN/m2. @example site().snow("30 lb/sq ft") */
-    public SiteSaid snow(String onTheGround) {
-        return with(new OfSite.Snow(Pressure.parse(onTheGround)));
     }
 
     /** Who reaches for it: ADULT (standing or seated), CHILD_3_TO_4, CHILD_5_TO_8, CHILD_9_TO_12. @example site().reachedBy(ADULT, CHILD_5_TO_8) */
