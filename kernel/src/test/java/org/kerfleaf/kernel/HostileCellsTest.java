@@ -144,7 +144,7 @@ class HostileCellsTest {
 
     @Test
     void run_endlessRecursion_isThrown() {
-        CellProblem problem = thrownBy("int down(int n) { return down(n + 1) + 1; }\nint deep = down(1);\n");
+        CellProblem problem = thrownBy("int sink(int n) { return sink(n + 1) + 1; }\nint deep = sink(1);\n");
 
         assertThat(problem.words()).isEqualTo("This calls itself without end.");
     }

@@ -663,14 +663,14 @@ public final class Words {
      * A share of what lies on something else, spread evenly along this.
      *
      * @group what it carries
-     * @example var books = carries(floorIn, "40 lb/sq ft"); var onBack = carries(backIn, half(books)).spans("22 in")
+     * @example var books = carries(floorIn, "40 lb/sq ft"); var onBack = carries(backIn, halfOf(books)).spans("22 in")
      */
     public static Carries carries(Placing what, Carries.Share share) {
         return Carries.of(what, share);
     }
 
-    /** Half of what lies on something. @group what it carries @example carries(backIn, half(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */
-    public static Carries.Share half(Carries load) {
+    /** Half of what lies on something. @group what it carries @example carries(backIn, halfOf(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */
+    public static Carries.Share halfOf(Carries load) {
         return new Carries.Share(load.origin(), 0.5);
     }
 

@@ -51,8 +51,10 @@ final class SafetyPage {
                 return;
             }
         }
-        rows(entries(SMALLEST)).forEach(flow::add);
+        // Over several pages it would come last, alone, where nobody looks.
         box(SMALLEST).ifPresent(flow::add);
+        flow.add(Block.space(2));
+        rows(entries(SMALLEST)).forEach(flow::add);
     }
 
     /** Sizes to try, so that it all stands on one page if it can. */

@@ -81,7 +81,7 @@ public final class TypeWords {
             case "Exposure" -> "how open the ground is, like OPEN_GROUND";
             case "Reach" -> "who reaches for it, like ADULT";
             case "SagLimit" -> "a limit for sag, like VISIBLE";
-            case "Share" -> "a share of a load, like half(onTop)";
+            case "Share" -> "a share of a load, like halfOf(onTop)";
             case "Bag" -> "a bag of concrete, like bag(\"60 lb\")";
             case "Placing" -> "a part in its place, like place(floor)";
             case "OpeningOf" -> "a part's opening, like front.opening(\"doorway\")";
@@ -90,6 +90,8 @@ public final class TypeWords {
             case "Asked" -> "a value known only when planned";
             case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
             case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
+            case "Carries" -> "a load, like carries(top, \"40 lb/sq ft\")";
+            case "Session" -> "a session of a group, like session(\"90 min\")";
             case "Lag" -> "a lag screw";
             case "MitreSaw" -> "a mitre saw";
             case "Meets" -> "what an end meets, like corner(\"110 deg\")";

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.kerfleaf.sketch.SketchException;
 
 /** Makes any record of the sketch with any values its constructor accepts. */
 final class RandomValues {
@@ -98,6 +99,10 @@ final class RandomValues {
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
             return constructor.newInstance(values);
         } catch (InvocationTargetException refused) {
+            if (refused.getCause() instanceof SketchException) {
+                // An empty drawer, say: another draw has something in it.
+                return record(kind);
+            }
             throw new IllegalArgumentException(kind + " of " + Arrays.toString(values), refused.getCause());
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException(impossible);
