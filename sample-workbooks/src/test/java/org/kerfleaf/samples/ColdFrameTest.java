@@ -283,7 +283,7 @@ class ColdFrameTest {
                                 + " one blank → top slopes from 12 5/32 in in front to 19 27/32 in at the back, both from"
                                 + " one blank",
                         // 2.5 diameters of a No. 6 are 0.345 in; half the sheet is 0.297 now.
-                        "Edge distance: Front to Side, Back to Side: holds → short")
+                        "Edge distance: Front to Side: holds → short")
                 // The slope stays, and so does the lid.
                 .noneMatch(words -> words.startsWith("Lid"))
                 .noneMatch(words -> words.contains(", tilt"));

@@ -424,7 +424,7 @@ class SeedSwapCabinetTest {
                         // t / cos 30° + 1/4: 1.07994 and 0.93560.
                         "circular saw, top, long point inside; ridge, long point on the upper face, blade depth:"
                                 + " 1 3/32 in light → 15/16 in",
-                        "Edge distance: Back to Floor, Side to Floor and 7 more: holds → short")
+                        "Edge distance: Back to Floor: holds → short")
                 .noneMatch(words -> words.startsWith("exterior plywood, bought"))
                 .noneMatch(words -> words.contains(", tilt"));
     }

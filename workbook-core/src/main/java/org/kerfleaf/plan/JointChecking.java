@@ -14,7 +14,6 @@ import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.JointChecks;
 import org.kerfleaf.sketch.Fastener;
 import org.kerfleaf.sketch.Lumber;
-import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Screw;
 
 /**
@@ -33,7 +32,7 @@ final class JointChecking {
     }
 
     /** What the rules for a screw look at: contacts that agree in all of it are one case. */
-    private record Case(WoodScrew screw, Length through, Optional<Length> sheetEdge) {}
+    private record Case(WoodScrew screw, Length through) {}
 
     private record Contact(PlannedJoint joint, PlannedJoint.Touch touch, Length into) {}
 
@@ -45,7 +44,7 @@ final class JointChecking {
                 for (PlannedJoint.Touch touch : joint.touches()) {
                     Length through = touch.thickness();
                     Length into = wood(touch);
-                    Case key = new Case(new WoodScrew(said.gauge(), said.length()), through, sheetEdge(touch));
+                    Case key = new Case(new WoodScrew(said.gauge(), said.length()), through);
                     cases.computeIfAbsent(key, k -> new ArrayList<>()).add(new Contact(joint, touch, into));
                 }
             }
@@ -121,9 +120,6 @@ final class JointChecking {
         checks.add(JointChecks.screwReach(
                 of, first, key.screw(), key.through(), WoodScrew.COUNTERSINK, Optional.of(into), style));
         checks.add(tip(key, contacts));
-        key.sheetEdge()
-                .ifPresent(t ->
-                        checks.add(JointChecks.screwInSheetEdge(of, key.screw().gauge(), t, style)));
         contacts.stream()
                 .filter(c -> c.joint().said().every().isPresent()
                         && c.touch().fasteners().value() > 1)
@@ -160,14 +156,6 @@ final class JointChecking {
     private static Length apart(Contact contact) {
         Length run = contact.touch().place().along().minus(FastenerLine.END_DISTANCE.times(2));
         return run.dividedBy(contact.touch().fasteners().value() - 1L);
-    }
-
-    /** The thickness of the sheet whose edge the screw goes into, if it does: the contact is no wide face of it. */
-    private Optional<Length> sheetEdge(PlannedJoint.Touch touch) {
-        return planned.sized(touch.into().part())
-                .filter(part -> part.said().kind() == PartKind.PANEL)
-                .filter(part -> !Bodies.isWide(touch.place().faceOfB()))
-                .map(part -> part.thickness().value());
     }
 
     /** {@code Back to Floor, Side to Floor and 5 more}. */

@@ -120,35 +120,19 @@ public final class JointChecks {
         return ScrewChoice.tipMargin(style);
     }
 
-    /** Check 15, in a sheet's edge: half the thickness is 2.5 diameters or more. */
-    public static Check screwInSheetEdge(String of, int gauge, Length sheetThickness, MeasureStyle style) {
-        return edge(
-                of,
-                "A No. %d screw in the middle of a %s edge is %s from each face."
-                        .formatted(gauge, Say.fine(sheetThickness, style), Say.fine(sheetThickness.half(), style)),
-                gauge,
-                sheetThickness.half(),
-                style);
-    }
-
     /** Check 15, at any edge along the grain: 2.5 diameters or more. */
     public static Check edgeDistance(String of, int gauge, Length distance, MeasureStyle style) {
-        return edge(
-                of,
-                "A No. %d screw is %s from the edge.".formatted(gauge, Say.fine(distance, style)),
-                gauge,
-                distance,
-                style);
-    }
-
-    private static Check edge(String of, String sentence, int gauge, Length distance, MeasureStyle style) {
         Held held = new Held("Edge distance", of, EdgeDistance.SOURCE, style);
         Length wanted =
                 EdgeDistance.EDGE.least(WoodScrew.diameter(gauge).value(), true).value();
         String thinner = ScrewLengths.gaugeUpTo(distance.times(1 / 2.5))
                 .map(number -> "A No. %d would hold. Or drill a pilot hole and let the glue carry.".formatted(number))
                 .orElse("Drill a pilot hole and let the glue carry.");
-        return held.atLeast(sentence, distance, wanted, thinner);
+        return held.atLeast(
+                "A No. %d screw is %s from the edge.".formatted(gauge, Say.fine(distance, style)),
+                distance,
+                wanted,
+                thinner);
     }
 
     /** Check 15, at an end: 10 diameters drilled first, 15 not drilled. */

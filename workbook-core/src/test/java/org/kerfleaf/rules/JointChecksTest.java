@@ -100,17 +100,15 @@ class JointChecksTest {
 
     /** The seed-swap cabinet (NDS commentary, from memory): t/2 = 0.359 against 2.5 D, 0.345 for No. 6 and 0.410 for No. 8. */
     @Test
-    void screwInSheetEdge_numberSix_holdsAndNumberEightDoesNot() {
-        Check six = JointChecks.screwInSheetEdge("Floor", 6, SHEET, INCHES);
-        Check eight = JointChecks.screwInSheetEdge("Floor", 8, SHEET, INCHES);
+    void edgeDistance_inASheetsEdgeNumberSix_holdsAndNumberEightDoesNot() {
+        Check six = JointChecks.edgeDistance("Floor", 6, SHEET.half(), INCHES);
+        Check eight = JointChecks.edgeDistance("Floor", 8, SHEET.half(), INCHES);
 
         assertThat(six.verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(six.level().getAsDouble()).isCloseTo(0.359375 / 0.345 - 1, within(1e-9));
         assertThat(eight.verdict()).isEqualTo(Verdict.SHORT);
         assertThat(eight.result())
-                .isEqualTo(
-                        "A No. 8 screw in the middle of a 23/32 in edge is 23/64 in from each face. Wanted: 13/32 in. Short by"
-                                + " 3/64 in.");
+                .isEqualTo("A No. 8 screw is 23/64 in from the edge. Wanted: 13/32 in. Short by 3/64 in.");
         assertThat(eight.advice()).startsWith("A No. 6 would hold.");
     }
 
