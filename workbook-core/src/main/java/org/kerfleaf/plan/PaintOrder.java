@@ -100,9 +100,8 @@ final class PaintOrder {
             if (insideIsPainted()) {
                 painting.open(build)
                         .forEach((piece, places) -> places.stream()
-                                .filter(OpenFaces.Place::inside)
+                                .filter(place -> place.inside() && !isCoated(coated, piece, place))
                                 .forEach(place -> closed(build, piece, place)
-                                        .filter(by -> !isCoated(coated, piece, place))
                                         .ifPresent(by -> put(found, loose(coated, piece, place, by)))));
             }
         }
