@@ -58,16 +58,16 @@ final class HardwareSheet {
         }
         SettingWords words = new SettingWords(book.plan().style());
         Table table = leaf.nextTable(
-                "Fastening joint by joint, doors and panes. What one holds is against a straight pull, dry, for a load of ten years. "
-                        + SitePlan.DEFERS,
+                "Fastening joint by joint, doors and panes",
                 List.of(
                         Column.box(),
                         Column.text("joint", "Joint and fastener", 0),
                         Column.number("count", "How many", 0),
                         Column.text("reach", "Reach", 0),
                         Column.skip(),
-                        Column.text("holds", "One holds", 0),
+                        Column.text("holds", "One holds, pulled straight, dry, ten years", 0),
                         Column.text("drill", "Drill, and how near it stands", 0)));
+        table.row().text("joint", "What one holds").text("drill", SitePlan.DEFERS);
         for (FastenedAlike one : alike) {
             table.row()
                     .text("joint", one.contact() + ": " + one.fastener())
