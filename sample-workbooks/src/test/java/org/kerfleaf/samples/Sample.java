@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.kernel.KernelOutcome;
@@ -23,6 +24,8 @@ import org.kerfleaf.workbook.Workbook;
 
 /** A workbook that people start from, run the way the product runs it. */
 final class Sample {
+    private static final Map<String, Sample> OF_TESTS = new ConcurrentHashMap<>();
+
     /** The day the samples' prices are of, so that plans do not depend on the day the tests run. */
     static final LocalDate DAY = LocalDate.of(2026, 4, 12);
 
@@ -36,7 +39,7 @@ final class Sample {
     static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF, NEST_BOX, PLANTER, BENCH);
 
     /** Braces, eave corners and a measured corner; no sample to start from while a brace has no place in the drawings. */
-    static final Sample CANOPY = new Sample("src/test/resources/door-canopy.md");
+    static final Sample CANOPY = ofTests("door-canopy.md");
 
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 
@@ -44,6 +47,11 @@ final class Sample {
 
     private Sample(String file) {
         this.file = file;
+    }
+
+    /** A workbook that only tests use, each the same one for one name. */
+    static Sample ofTests(String file) {
+        return OF_TESTS.computeIfAbsent(file, name -> new Sample("src/test/resources/" + name));
     }
 
     Path path() {
