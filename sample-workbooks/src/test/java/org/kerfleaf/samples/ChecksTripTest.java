@@ -3,11 +3,8 @@ package org.kerfleaf.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -26,65 +23,43 @@ import org.kerfleaf.rules.Check.Verdict;
 
 /** For every check a workbook in which it holds and one in which it does not, which differ in one size or one word: {@code checks.md}. */
 class ChecksTripTest {
-    private static final Path TABLE = Path.of("src/test/resources/checks.md");
+    private static final String TABLE = "checks.md";
 
     private static final Map<Sample, Plan> AS_WRITTEN = new HashMap<>();
 
-    /**
-     * A row of the table.
-     *
-     * @param number the check's number among the trade's 61
-     * @param check how its name begins
-     * @param said the label of a size, or a text of the workbook in quotes of code
-     * @param was what the check comes to in the workbook as it is
-     * @param then what it comes to with the change
-     */
-    private record Row(Sample sample, int number, String check, String said, String instead, String was, String then) {
+    /** A row of the table: the check's number among the trade's 61, how its name begins, the change, and what it comes to before and after. */
+    private record Row(ChangeTable.Row row) {
+        int number() {
+            return Integer.parseInt(row.cell(0));
+        }
+
+        String check() {
+            return row.cell(1);
+        }
+
+        String said() {
+            return row.cell(2);
+        }
+
+        String instead() {
+            return row.cell(3);
+        }
+
+        String was() {
+            return row.cell(4);
+        }
+
+        String then() {
+            return row.cell(5);
+        }
+
         Plan changed() {
-            return said.startsWith("`")
-                    ? sample.planWith(said.replace("`", ""), instead.replace("`", ""))
-                    : sample.plan(Map.of(said, instead));
+            return Sample.plan(row.changed(said(), instead()), row.sizes(said(), instead()));
         }
     }
 
     private static List<Row> rows() {
-        List<Row> rows = new ArrayList<>();
-        Sample sample = null;
-        for (String line : lines()) {
-            if (line.startsWith("## ")) {
-                sample = line.endsWith(".md") ? sample(line.substring(3)) : null;
-            } else if (sample != null && line.matches("\\| \\d.*")) {
-                List<String> cells = Arrays.stream(
-                                line.substring(1, line.lastIndexOf('|')).split(" \\| "))
-                        .map(String::strip)
-                        .toList();
-                rows.add(new Row(
-                        sample,
-                        Integer.parseInt(cells.get(0)),
-                        cells.get(1),
-                        cells.get(2),
-                        cells.get(3),
-                        cells.size() > 5 ? cells.get(4) : Verdict.HOLDS.word(),
-                        cells.get(cells.size() - 1)));
-            }
-        }
-        return rows;
-    }
-
-    private static List<String> lines() {
-        try {
-            return Files.readAllLines(TABLE);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    /** A sample that people start from, or a workbook next to the table. */
-    private static Sample sample(String file) {
-        return Sample.ALL.stream()
-                .filter(one -> one.toString().equals(file))
-                .findFirst()
-                .orElseGet(() -> Sample.ofTests(file));
+        return ChangeTable.rows(TABLE).stream().map(Row::new).toList();
     }
 
     @TestFactory
@@ -96,7 +71,7 @@ class ChecksTripTest {
     }
 
     private static void trips(Row row) {
-        Check before = asWritten(row);
+        Check before = worst(AS_WRITTEN.computeIfAbsent(row.row().sample(), Sample::plan), row.check());
         assertThat(before.verdict().word()).as(before.toString()).isEqualTo(row.was());
 
         Check after = worst(row.changed(), row.check());
@@ -107,8 +82,14 @@ class ChecksTripTest {
         assertThat(after.advice().isBlank()).as(after.toString()).isEqualTo(after.verdict() == Verdict.HOLDS);
     }
 
-    private static Check asWritten(Row row) {
-        return worst(AS_WRITTEN.computeIfAbsent(row.sample(), Sample::plan), row.check());
+    /** The worst of all checks whose name begins so: short before not known before holds. */
+    private static Check worst(Plan plan, String name) {
+        List<Verdict> worstFirst = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
+        return plan.checks().stream()
+                .filter(check -> check.name().startsWith(name))
+                .min(Comparator.comparingInt(check -> worstFirst.indexOf(check.verdict())))
+                .orElseThrow(() -> new AssertionError("no “%s” among %s"
+                        .formatted(name, plan.checks().stream().map(Check::name).toList())));
     }
 
     /** Of every check that has rows: one where it holds, one where it falls short, and one where its data is missing or a reason why it never is. */
@@ -131,21 +112,11 @@ class ChecksTripTest {
     }
 
     private static Set<Integer> alwaysKnown() {
-        return lines().stream()
+        return ChangeTable.lines(TABLE).stream()
                 .dropWhile(line -> !line.equals("## Always known"))
                 .filter(line -> line.matches("\\| \\d.*"))
-                .map(line -> Integer.parseInt(line.split("\\|")[1].strip()))
+                .map(line -> Integer.parseInt(ChangeTable.cells(line).get(0)))
                 .collect(Collectors.toCollection(TreeSet::new));
-    }
-
-    /** The worst of all checks whose name begins so: short before not known before holds. */
-    private static Check worst(Plan plan, String name) {
-        List<Verdict> worstFirst = List.of(Verdict.SHORT, Verdict.NOT_KNOWN, Verdict.HOLDS);
-        return plan.checks().stream()
-                .filter(check -> check.name().startsWith(name))
-                .min(Comparator.comparingInt(check -> worstFirst.indexOf(check.verdict())))
-                .orElseThrow(() -> new AssertionError("no “%s” among %s"
-                        .formatted(name, plan.checks().stream().map(Check::name).toList())));
     }
 
     /** The guide for contributors says which of the 61 have a row; where it does not, this prints what it should say. */

@@ -111,8 +111,13 @@ final class Sample {
         return Planner.plan(outcome(workbook, sizes).sketch().orElseThrow(), DAY);
     }
 
+    /** What comes of running a workbook that may have anything wrong with it. */
+    static KernelOutcome run(Workbook workbook, Map<String, String> sizes) {
+        return KERNEL.run(WorkbookSource.of(workbook), sizes);
+    }
+
     private static KernelOutcome outcome(Workbook workbook, Map<String, String> sizes) {
-        KernelOutcome outcome = KERNEL.run(WorkbookSource.of(workbook), sizes);
+        KernelOutcome outcome = run(workbook, sizes);
         assertThat(outcome.cells())
                 .as("every cell of the workbook runs")
                 .allSatisfy(cell -> assertThat(cell.problems()).isEmpty());

@@ -84,6 +84,7 @@ public final class Planner {
         Finishing finishing = new Finishing(sketch, painting, raining, joints, problems);
         Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
         Siting siting = new Siting(sketch, assembly, bodies);
+        siting.look(style, problems);
         Carrying carrying = new Carrying(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
@@ -33,6 +34,20 @@ final class Siting {
         this.sketch = sketch;
         this.assembly = assembly;
         this.bodies = bodies;
+    }
+
+    /** Says of every post that does not come out of its hole what it lacks. */
+    void look(MeasureStyle style, Problems problems) {
+        for (Hole hole : sketch.all(Hole.class)) {
+            Length inGround = PostHole.inGround(hole.deep(), hole.gravel()).value();
+            post(hole)
+                    .map(box -> box.extent(Axis.Z))
+                    .filter(high -> !high.isLongerThan(inGround))
+                    .ifPresent(high -> problems.add(
+                            hole.origin(),
+                            "The post is %s long and stands %s deep in this hole: nothing of it is above the ground. A longer post, or a hole less deep, would do."
+                                    .formatted(high.in(style), inGround.in(style))));
+        }
     }
 
     /** What was said of the place, of one kind. */

@@ -42,13 +42,30 @@ public record Glue(
 
     /** What one bottle holds. @example woodGlue("exterior PVA").bottle("8 fl oz") */
     public Glue bottle(String holds) {
-        return new Glue(origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price, clamped, cures);
+        return new Glue(
+                origin,
+                name,
+                covers,
+                per,
+                openTime,
+                Optional.of(SketchRun.positive("A bottle that holds", holds, Volume.parse(holds), Volume.ZERO)),
+                price,
+                clamped,
+                cures);
     }
 
     /** How much it covers, as its bottle says. @example woodGlue("exterior PVA").covers("5 m2", perLitre()).bottle("8 fl oz") */
     public Glue covers(String area, Volume with) {
         return new Glue(
-                origin, name, Optional.of(Area.parse(area)), Optional.of(with), openTime, pack, price, clamped, cures);
+                origin,
+                name,
+                Optional.of(SketchRun.positive("It covers", area, Area.parse(area), Area.ZERO)),
+                Optional.of(with),
+                openTime,
+                pack,
+                price,
+                clamped,
+                cures);
     }
 
     /** How long it stays open once it is spread: joints must be closed by then. @example woodGlue("exterior PVA").openFor("10 min") */

@@ -6,6 +6,11 @@ import org.kerfleaf.measure.Length;
 
 /** A finish nail of a length. @group what we buy */
 public record Nail(Origin origin, Length length, Metal metal, int packOf, Optional<Money> price) implements Fastener {
+    /** @throws SketchException if it is not longer than nothing */
+    public Nail {
+        SketchRun.positive("A nail", length);
+    }
+
     /** Of stainless steel. @example finishNail("1 1/2 in").stainless() */
     public Nail stainless() {
         return new Nail(origin, length, Metal.STAINLESS, packOf, price);

@@ -27,12 +27,28 @@ public record Paint(
         implements Supply {
     /** The area that a volume of it covers in one coat. @example paint("exterior latex").covers("350 sq ft", perGallon()) */
     public Paint covers(String area, Volume volume) {
-        return new Paint(origin, name, Optional.of(Area.parse(area)), Optional.of(volume), pack, price, recoat, cures);
+        return new Paint(
+                origin,
+                name,
+                Optional.of(SketchRun.positive("It covers", area, Area.parse(area), Area.ZERO)),
+                Optional.of(volume),
+                pack,
+                price,
+                recoat,
+                cures);
     }
 
     /** What one can holds. @example paint("exterior latex").cans("1 qt") */
     public Paint cans(String hold) {
-        return new Paint(origin, name, covers, per, Optional.of(Volume.parse(hold)), price, recoat, cures);
+        return new Paint(
+                origin,
+                name,
+                covers,
+                per,
+                Optional.of(SketchRun.positive("Cans that hold", hold, Volume.parse(hold), Volume.ZERO)),
+                price,
+                recoat,
+                cures);
     }
 
     /** The price of one can. @example paint("exterior latex").cans("1 qt").costs("18.60") */
