@@ -533,7 +533,8 @@ public final class SamplePlan {
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
                         Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
                         List.of("post", "paint"),
-                        Optional.empty())));
+                        Optional.empty())),
+                1);
     }
 
     private CostLine line(Department department, String what, String detail, int packs, double share, String price) {

@@ -10,8 +10,10 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
+import org.kerfleaf.rules.Check;
 import org.kerfleaf.shape.Cut;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Touching;
@@ -80,6 +82,69 @@ class SplayedPlanterTest {
                 .mapToDouble(s -> s.solid().area("OUTSIDE").squareMillimetres())
                 .sum();
         assertThat(outside / 1e6).isCloseTo(0.3794, within(0.00006));
+    }
+
+    /** Both planters' outsides oiled twice at 12 m² a litre: 2 · 2 · 0.3794 / 12 = 0.126 L; the floor's underside comes to it. */
+    @Test
+    void oil_forTheSidesOfBothPlanters_is0_126Litres() {
+        double sides = PLAN.paintwork().faces().stream()
+                .filter(face -> face.part().equals("Side"))
+                .mapToDouble(face -> face.area().value().squareMillimetres())
+                .sum();
+        assertThat(sides / 1e6).isCloseTo(0.3794, within(0.00006));
+        assertThat(2 * 2 * sides / 1e6 / 12).isCloseTo(0.126, PRINTED);
+        double floor = BUILT.piece("Floor").solid().area("OUTSIDE").squareMillimetres();
+        var oil = PLAN.finish().stream()
+                .filter(line -> line.what().equals("exterior oil"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(oil.need().value().inLitres())
+                .isBetween(2 * 2 * sides / 1e6 / 12, 2 * 2 * (sides + floor) / 1e6 / 12);
+        assertThat(oil.packs().value()).isEqualTo(1);
+    }
+
+    @Test
+    void cost_ofTwoPlantersAndOfOne_isAsAddedUpByHand() {
+        assertThat(PLAN.sheets()).hasSize(1);
+        assertThat(PLAN.cost().bought().orElseThrow().value()).hasToString("EUR 99.20");
+        assertThat(PLAN.cost().boughtEach().orElseThrow().value()).hasToString("EUR 49.60");
+    }
+
+    @Test
+    void compoundCuts_forBothPlanters_are24() {
+        PlannedPart side = PLAN.part("Side").orElseThrow();
+        long ends = side.edges().stream()
+                .filter(edge -> edge.cut() == PlannedPart.PlannedEdge.Cut.COMPOUND)
+                .count();
+        assertThat(ends * side.count() * PLAN.kits() * 2)
+                .as("one entry tells of both ends")
+                .isEqualTo(24);
+    }
+
+    /** In a strip, both long faces up: two kerfs, 2 · 3 / cos 28.879 / cos 8.499. */
+    @Test
+    void neighboursInTheStrip_are6_928MillimetresApart() {
+        assertThat(PLAN.checks())
+                .filteredOn(check -> check.name().startsWith("Shared bevel cut"))
+                .extracting(Check::result)
+                .anyMatch(words -> words.contains("28.88°") && words.contains("6.9 mm"));
+        PlannedPart.PlannedEdge ends = PLAN.part("Side").orElseThrow().edges().get(0);
+        assertThat(ends.angle()
+                        .value()
+                        .lengthOver(ends.tilt().orElseThrow().value().lengthOver(Length.ofMillimetres(2 * 3)))
+                        .inMillimetres())
+                .isCloseTo(6.928, PRINTED);
+    }
+
+    /** 180 − 2 · 28.879. */
+    @Test
+    void corner_betweenTheFacesOfTwoSides_is122_242Degrees() {
+        var sides = BUILT.pieces("Side");
+        double turn = StrictMath.acos(sides.get(0)
+                .face("OUTSIDE")
+                .normal()
+                .dot(sides.get(1).face("OUTSIDE").normal()));
+        assertThat(180 - StrictMath.toDegrees(turn)).isCloseTo(122.242, PRINTED);
     }
 
     @Test

@@ -158,6 +158,10 @@ final class Facts {
         }
         total("as bought", cost.bought());
         total("as used", cost.used());
+        if (cost.kits() > 1) {
+            put(Topic.COST, "kits", "", Count.of(cost.kits()));
+            total("one kit, as bought", cost.boughtEach());
+        }
         for (Cost.KitComparison kit : cost.compare()) {
             total("less than “%s”".formatted(kit.name()), kit.difference());
         }

@@ -26,6 +26,7 @@ public sealed interface Declaration
                 Carries,
                 WorkTime,
                 Waiting,
+                Kits,
                 Session,
                 Ladder,
                 Loud,

@@ -717,6 +717,11 @@ public final class Words {
         return new Session(here(), Times.of(time), Optional.empty(), Optional.empty(), Optional.empty(), false);
     }
 
+    /** Makes so many kits in one go, each with everything for one piece: what is cut and bought is for all of them. @example kits(25) */
+    public static Kits kits(int many) {
+        return Kits.of(here(), many);
+    }
+
     /** This step needs a ladder. @example needsLadder() */
     public static Ladder needsLadder() {
         return new Ladder(here());
