@@ -153,7 +153,7 @@ public final class SamplePlan {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty())),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 SampleSteps.cautions(),

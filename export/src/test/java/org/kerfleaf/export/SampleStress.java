@@ -256,7 +256,7 @@ public final class SampleStress {
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),

@@ -147,25 +147,42 @@ class SplayedPlanterTest {
         assertThat(180 - StrictMath.toDegrees(turn)).isCloseTo(122.242, PRINTED);
     }
 
+    /** Inside the sides 56 462 mm² at 38 mm and 126 602 at 275: a prismatoid of 237/3 · (56 462 + 126 602 + 84 548) mm³. */
     @Test
-    void soil_from38To275Millimetres_is21_14Litres() {
-        // Simpson's rule is exact for a prismatoid; widths of the inside read off the solid's own inside face.
-        double low = insideArea(38);
-        double high = insideArea(275);
-        assertThat(low).isCloseTo(56_462, within(0.6));
-        assertThat(high).isCloseTo(126_602, within(0.6));
-        double litres = (275 - 38) * (low + 4 * insideArea((38 + 275) / 2.0) + high) / 6 / 1e6;
-        assertThat(litres).isCloseTo(21.14, within(0.006));
+    void soil_from38To275Millimetres_is21_14LitresAndTooHeavyForOne() {
+        var soil = PLAN.loads().filled().get(0);
+        assertThat(soil.volume().value().inLitres()).isCloseTo(21.14, within(0.006));
+        assertThat(soil.weight().orElseThrow().value().inKilograms()).isCloseTo(29.6, within(0.06));
+        // At 600 kg/m³ the wood is 4.4 kg; the sample's is plywood.
+        double wood = PLAN.placed().stream()
+                .mapToDouble(p -> p.solid().volume().cubicMillimetres())
+                .sum();
+        assertThat(wood * 600e-9).isCloseTo(4.4, within(0.06));
+        assertThat(soil.together().orElseThrow().value().inKilograms())
+                .isCloseTo(29.6 + PLAN.weight().orElseThrow().value().inKilograms(), within(0.06));
+        assertThat(PLAN.checks())
+                .filteredOn(check -> check.name().startsWith("Lift"))
+                .singleElement()
+                .satisfies(lift -> {
+                    assertThat(lift.verdict()).isEqualTo(Check.Verdict.SHORT);
+                    assertThat(lift.advice()).contains("where it stands");
+                });
     }
 
-    /** The hexagon within the sides at a height, from how far the front side's inside face stands from the middle there. */
-    private static double insideArea(double height) {
-        var face = BUILT.pieces("Side").get(0).face("INSIDE");
-        double slope = face.normal().z() / face.normal().y();
-        double away =
-                -(face.frame().origin().y() - (height - face.frame().origin().z()) * slope);
-        double flats = 2 * away;
-        return StrictMath.sqrt(3) / 2 * flats * flats;
+    @ParameterizedTest
+    @MethodSource("variants")
+    void anySize_soil_isAPrismatoid(Map<String, String> sizes) {
+        Plan plan = Sample.PLANTER.plan(sizes);
+        Built built = new Built(plan);
+        double lean = lean(plan);
+        double top = built.size("Height") - 25;
+        double flats = built.size("Width of a side on top, outside") / TAN30
+                - 2 * built.size("Height") * StrictMath.tan(lean)
+                - 2 * T / StrictMath.cos(lean);
+        double low = flats + 2 * 38 * StrictMath.tan(lean);
+        double high = flats + 2 * top * StrictMath.tan(lean);
+        assertThat(plan.loads().filled().get(0).volume().value().cubicMillimetres())
+                .isCloseTo(prismatoid(low, high, top - 38), within(50.0));
     }
 
     static Stream<Map<String, String>> variants() {

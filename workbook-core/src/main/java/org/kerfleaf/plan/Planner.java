@@ -93,6 +93,7 @@ public final class Planner {
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
         Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
+        List<Loads.Filled> filled = new Fillings(sketch, assembly, bodies, lifting, style, problems).all();
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
         Fastening fastening =
                 new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
@@ -114,6 +115,7 @@ public final class Planner {
                 siting,
                 carrying,
                 lifting,
+                filled,
                 rain,
                 paintwork);
         List<Hung> hung = Hanging.all(planned);
@@ -149,7 +151,8 @@ public final class Planner {
                 siting.plan(),
                 new Loads(
                         List.copyOf(carrying.all().values()),
-                        List.copyOf(lifting.all().values())),
+                        List.copyOf(lifting.all().values()),
+                        filled),
                 rain,
                 doors,
                 steps.cautions(),

@@ -164,9 +164,12 @@ final class StepChecking {
         return wait.because() + " " + time(wait.known());
     }
 
-    private static String time(Duration time) {
+    static String time(Duration time) {
         if (time.toHours() >= 48 && time.equals(Duration.ofDays(time.toDays()))) {
             return time.toDays() + " days";
+        }
+        if (time.toMinutes() == 0) {
+            return "0 min";
         }
         String hours = time.toHours() == 0 ? "" : time.toHours() + " h";
         return (hours + (time.toMinutesPart() == 0 ? "" : " " + time.toMinutesPart() + " min")).strip();

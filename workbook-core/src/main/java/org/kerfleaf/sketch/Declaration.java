@@ -18,6 +18,7 @@ public sealed interface Declaration
                 Joint,
                 Seal,
                 Coat,
+                Fill,
                 Fitting,
                 Glazing,
                 Hole,

@@ -669,6 +669,11 @@ public final class Words {
         return Carries.of(what, share);
     }
 
+    /** Fills what stands round; say between which heights, and how heavy it is. @example var soil = fill(floorIn, "potting soil").from("2 in").upTo("11 in").weighs("90 lb/cu ft") */
+    public static Fill fill(Placing round, String what) {
+        return Fill.of(round, what);
+    }
+
     /** Half of what lies on something. @group what it carries @example carries(backIn, halfOf(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */
     public static Carries.Share halfOf(Carries load) {
         return new Carries.Share(load.origin(), 0.5);

@@ -58,7 +58,8 @@ final class WorkSections {
                         "Loads",
                         "",
                         !plan.loads().carried().isEmpty()
-                                || !plan.loads().lifted().isEmpty(),
+                                || !plan.loads().lifted().isEmpty()
+                                || !plan.loads().filled().isEmpty(),
                         page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
