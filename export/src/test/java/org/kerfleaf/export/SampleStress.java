@@ -75,7 +75,8 @@ public final class SampleStress {
                     i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)),
                     1 + i % 3,
                     p.cautions().subList(0, i % 9),
-                    List.of()));
+                    List.of(),
+                    Optional.empty()));
         }
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -180,7 +181,8 @@ public final class SampleStress {
                         Optional.of(Duration.ofMinutes(725)),
                         2,
                         s.cautions(),
-                        List.of())));
+                        List.of(),
+                        Optional.empty())));
         List<SawSetting> saws = new ArrayList<>();
         p.sawSettings()
                 .forEach(s -> saws.add(new SawSetting(
@@ -254,7 +256,7 @@ public final class SampleStress {
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),

@@ -51,6 +51,11 @@ final class Carrying {
         return carried;
     }
 
+    /** All of a load that was said earlier; nothing if it lies nowhere. */
+    Mass whole(Origin load) {
+        return whole.getOrDefault(load, Mass.ZERO);
+    }
+
     private Carried carried(Carries said, List<Piece> pieces) {
         Box one = pieces.get(0).box();
         Axis run = run(one);
@@ -81,7 +86,7 @@ final class Carrying {
 
     private Figure<Mass> load(Carries said, List<Box> floors, Axis run, Area area) {
         if (said.share().isPresent()) {
-            Mass other = whole.getOrDefault(said.share().get().of(), Mass.ZERO);
+            Mass other = whole(said.share().get().of());
             return Figure.of(
                     other.times(said.share().get().share()),
                     "its share of the load",

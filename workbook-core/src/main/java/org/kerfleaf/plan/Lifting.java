@@ -11,6 +11,7 @@ import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.plan.Loads.Holding;
+import org.kerfleaf.plan.Loads.LiftReach;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
@@ -67,6 +68,8 @@ final class Lifting {
                 .mapToInt(People::number)
                 .findFirst()
                 .orElse(1);
+        Optional<Length> from = mount.liftedFrom();
+        Optional<LiftReach> reach = from.map(start -> reach(start, hull));
         Optional<Figure<Length>> out = weighed.flatMap(w -> outOfPost(w.middle()));
         return new Lifted(
                 bodyName(mount),
@@ -80,7 +83,13 @@ final class Lifting {
                 up,
                 people,
                 weighed.map(w -> share(w.mass(), fromLeft.orElseThrow().value(), hull.extent(Axis.X), people)),
-                mount.liftedFrom().map(from -> limit(from, hull, people)),
+                reach.map(hands -> LiftChecks.limit(
+                        hands.out().value(),
+                        from.orElseThrow(),
+                        up(from.orElseThrow(), hull),
+                        LiftChecks.POOR_GRIP,
+                        people)),
+                reach,
                 out,
                 weighed.flatMap(w -> out.map(lever -> Figure.of(
                         Moment.of(Force.weightOf(w.mass()), lever.value()),
@@ -157,10 +166,18 @@ final class Lifting {
                 given("width", wide));
     }
 
-    private static Figure<Mass> limit(Length from, Box hull, int people) {
+    private static LiftReach reach(Length from, Box hull) {
         Length deep = hull.extent(Axis.X).min(hull.extent(Axis.Y));
-        Length up = hull.low(Axis.Z).minus(from).absolute();
-        return LiftChecks.limit(LiftChecks.out(deep, from).value(), from, up, LiftChecks.POOR_GRIP, people);
+        Figure<Length> out = LiftChecks.out(deep, from);
+        return new LiftReach(
+                out,
+                LiftChecks.outShare(out.value()),
+                LiftChecks.heightShare(from),
+                LiftChecks.wayShare(up(from, hull)));
+    }
+
+    private static Length up(Length from, Box hull) {
+        return hull.low(Axis.Z).minus(from).absolute();
     }
 
     private Optional<Figure<Length>> outOfPost(Vector middle) {

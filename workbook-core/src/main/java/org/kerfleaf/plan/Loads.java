@@ -2,9 +2,11 @@ package org.kerfleaf.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.site.Moment;
 import org.kerfleaf.sketch.SagLimit;
@@ -15,12 +17,59 @@ import org.kerfleaf.stock.Stiffness;
  *
  * @param carried every load that was said, in document order
  * @param lifted every build that is lifted onto another
+ * @param onJoints what hangs on joints, across their fasteners
+ * @param brackets what brackets carry
  */
-public record Loads(List<Carried> carried, List<Lifted> lifted) {
+public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> onJoints, List<Bracket> brackets) {
     public Loads {
         carried = List.copyOf(carried);
         lifted = List.copyOf(lifted);
+        onJoints = List.copyOf(onJoints);
+        brackets = List.copyOf(brackets);
     }
+
+    /** Whether there is none of any kind. */
+    public boolean isEmpty() {
+        return carried.isEmpty() && lifted.isEmpty() && onJoints.isEmpty() && brackets.isEmpty();
+    }
+
+    /**
+     * A load that pushes straight down across the fasteners of a joint.
+     *
+     * @param joint what is fastened to what
+     * @param load all of it
+     * @param fasteners that share it
+     * @param each what one of them gets
+     * @param holds what the weakest of them holds sideways, if known
+     * @param notHeld why it is not known; empty if it is
+     */
+    public record OnJoint(
+            String joint,
+            Figure<Mass> load,
+            int fasteners,
+            Figure<Force> each,
+            Optional<Figure<Force>> holds,
+            String notHeld) {}
+
+    /**
+     * Brackets that carry something out from a wall.
+     *
+     * @param on what lies on them
+     * @param load on all of them
+     * @param out how far from the wall it acts
+     * @param count how many there are
+     * @param pull at the top screw of each, if the height between its screws is known
+     * @param holds what that screw holds, if known
+     * @param lacks what to say where one of the two is not known; empty if both are
+     */
+    public record Bracket(
+            String on,
+            Mass load,
+            Length out,
+            int count,
+            Optional<Figure<Force>> pull,
+            Optional<Figure<Force>> holds,
+            String lacks) {}
 
     /**
      * A load on a part.
@@ -73,6 +122,7 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
      * @param people who lift it
      * @param share of the one who holds most, where one stands at either end
      * @param limit what they may lift together, if it is known how high it stood before
+     * @param reach what makes that limit, likewise
      * @param outOfPost how far from the post's middle it balances
      * @param tipping moment about the post
      * @param holding fasteners that hold it before anybody lets go
@@ -86,9 +136,21 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
             int people,
             Optional<Figure<Mass>> share,
             Optional<Figure<Mass>> limit,
+            Optional<LiftReach> reach,
             Optional<Figure<Length>> outOfPost,
             Optional<Figure<Moment>> tipping,
             Holding holding) {}
+
+    /**
+     * How a lift takes away from what can be lifted at best.
+     *
+     * @param out from the ankles to the hands, level
+     * @param outShare what is left for that, from 0 to 1
+     * @param heightShare what is left for the height of the hands at the start
+     * @param wayShare what is left for how far it is lifted
+     */
+    public record LiftReach(
+            Figure<Length> out, Figure<Ratio> outShare, Figure<Ratio> heightShare, Figure<Ratio> wayShare) {}
 
     /** Fasteners between a lifted build and what it stands on, on either side of where it balances. */
     public record Holding(int left, int right, int front, int back) {

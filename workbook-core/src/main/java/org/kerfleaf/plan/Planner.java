@@ -83,7 +83,7 @@ public final class Planner {
         Painting painting = new Painting(sketch, sizing, assembly, bodies, parts, joints);
         Finishing finishing = new Finishing(sketch, painting, raining, joints, problems);
         Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
-        Siting siting = new Siting(sketch, assembly, bodies);
+        Siting siting = new Siting(sketch, assembly, bodies, style);
         Carrying carrying = new Carrying(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
@@ -93,6 +93,7 @@ public final class Planner {
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
         Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
+        Borne borne = new Borne(sketch, joints, driven, fastenerSettings, carrying);
         Fastening fastening =
                 new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
         Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
@@ -113,6 +114,7 @@ public final class Planner {
                 siting,
                 carrying,
                 lifting,
+                borne,
                 rain,
                 paintwork);
         List<Hung> hung = Hanging.all(planned);
@@ -148,7 +150,9 @@ public final class Planner {
                 siting.plan(),
                 new Loads(
                         List.copyOf(carrying.all().values()),
-                        List.copyOf(lifting.all().values())),
+                        List.copyOf(lifting.all().values()),
+                        borne.onJoints(),
+                        borne.brackets()),
                 rain,
                 doors,
                 steps.cautions(),

@@ -24,6 +24,7 @@ public sealed interface Declaration
                 SiteSaid,
                 Mount,
                 Carries,
+                JointLoad,
                 WorkTime,
                 Waiting,
                 Session,

@@ -188,7 +188,18 @@ public final class Words {
 
     /** A finish nail by length. @example Nail nails = finishNail("1 1/2 in").hotDipGalvanised() */
     public static Nail finishNail(String length) {
-        return new Nail(here(), Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
+        return Nail.of(here(), "finish nail", Sizes.fixed(length), Optional.empty());
+    }
+
+    /** A common nail by its penny, 6d to 40d; its length and diameter follow. @example Nail nails = commonNail("8d").hotDipGalvanised() */
+    public static Nail commonNail(String penny) {
+        return Nail.common(here(), penny);
+    }
+
+    /** A smooth round nail by diameter and length. @example Nail nails = wireNail("3.1 mm", "65 mm").hotDipGalvanised() */
+    public static Nail wireNail(String diameter, String length) {
+        return Nail.of(
+                here(), "wire nail " + diameter.strip(), Sizes.fixed(length), Optional.of(Sizes.fixed(diameter)));
     }
 
     /** A carriage bolt by diameter; its length follows from what it goes through. @example Bolt bolts = carriageBolt("3/8 in").hotDipGalvanised() */
@@ -667,6 +678,26 @@ public final class Words {
      */
     public static Carries carries(Placing what, Carries.Share share) {
         return Carries.of(what, share);
+    }
+
+    /**
+     * What hangs on a joint: it pushes straight down across its fasteners, which share it alike.
+     *
+     * @group what it carries
+     * @example var onSides = carries(fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")), "60 lb")
+     */
+    public static JointLoad carries(Joint joint, String load) {
+        return JointLoad.of(joint, Mass.parse(load));
+    }
+
+    /**
+     * A share of what lies on something else hangs on a joint.
+     *
+     * @group what it carries
+     * @example var books = carries(floorIn, "40 lb/sq ft"); var onSides = carries(fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")), halfOf(books))
+     */
+    public static JointLoad carries(Joint joint, Carries.Share share) {
+        return JointLoad.of(joint, share);
     }
 
     /** Half of what lies on something. @group what it carries @example carries(backIn, halfOf(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */

@@ -2,8 +2,10 @@ package org.kerfleaf.export.planform;
 
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
+import org.kerfleaf.plan.Loads.Bracket;
 import org.kerfleaf.plan.Loads.Carried;
 import org.kerfleaf.plan.Loads.Lifted;
+import org.kerfleaf.plan.Loads.OnJoint;
 import org.kerfleaf.site.SitePlan;
 
 /** The members about what parts carry and people lift. */
@@ -13,6 +15,8 @@ final class LoadSections {
     static void write(Loads loads, Member form) {
         form.list("carried", loads.carried(), LoadSections::carried)
                 .list("lifted", loads.lifted(), LoadSections::lifted)
+                .list("onJoints", loads.onJoints(), LoadSections::onJoint)
+                .list("brackets", loads.brackets(), LoadSections::bracket)
                 .words("note", SitePlan.DEFERS);
     }
 
@@ -21,6 +25,24 @@ final class LoadSections {
                 .figure("area", carried.area(), Member::squareMillimetres)
                 .figure("load", carried.load(), Member::grams)
                 .optional("bending", carried.bending(), LoadSections::bending);
+    }
+
+    private static void onJoint(Member form, OnJoint on) {
+        form.words("joint", on.joint())
+                .figure("load", on.load(), Member::grams)
+                .number("fasteners", on.fasteners())
+                .figure("each", on.each(), Member::newtons)
+                .figure("holds", on.holds(), Member::newtons)
+                .words("notHeld", on.notHeld());
+    }
+
+    private static void bracket(Member form, Bracket bracket) {
+        form.words("on", bracket.on());
+        form.node().set("load", Member.grams(bracket.load()));
+        form.length("out", bracket.out())
+                .number("count", bracket.count())
+                .figure("pull", bracket.pull(), Member::newtons)
+                .figure("holds", bracket.holds(), Member::newtons);
     }
 
     private static void bending(Member form, Bending bending) {
@@ -46,6 +68,13 @@ final class LoadSections {
                 .number("people", lifted.people())
                 .figure("share", lifted.share(), Member::grams)
                 .figure("limit", lifted.limit(), Member::grams)
+                .optional(
+                        "reach",
+                        lifted.reach(),
+                        (reach, of) -> reach.figure("out", of.out(), Member::millimetres)
+                                .figure("outShare", of.outShare(), Member::ratio)
+                                .figure("heightShare", of.heightShare(), Member::ratio)
+                                .figure("wayShare", of.wayShare(), Member::ratio))
                 .figure("outOfPost", lifted.outOfPost(), Member::millimetres)
                 .figure("tipping", lifted.tipping(), moment -> Member.decimal(moment.newtonMetres()))
                 .number("holdingEachSide", lifted.holding().eachSide());

@@ -7,6 +7,7 @@ import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.site.WindLoad;
@@ -29,6 +30,7 @@ final class SiteSection {
     static void write(Plan plan, Page page) {
         SiteSection section = new SiteSection(plan.site().orElseThrow(), plan.style(), page);
         section.figures();
+        section.access();
         section.site.wind().ifPresent(wind -> section.wind("Wind on the box", wind));
         section.site.windOnAll().ifPresent(wind -> section.wind("Wind on box, arms and post", wind));
         page.blank();
@@ -46,6 +48,33 @@ final class SiteSection {
         row("height line above ground", site.heightLine());
         row("underside above ground", site.boxBottom());
         row("latch above ground", site.latch());
+        flush();
+    }
+
+    /** What the place asks: who reaches how high, how much ground is clear, how far it stands over a path. */
+    private void access() {
+        Access asked = site.access();
+        page.blank();
+        page.line("Asked of the place");
+        for (Access.Band band : asked.bands()) {
+            row(
+                    band.who().words() + " reaches",
+                    band.low().value().in(style) + " to " + band.high().value().in(style));
+        }
+        row(
+                "clear ground before it",
+                "%s x %s, no steeper than 1 in %d"
+                        .formatted(
+                                asked.groundWide().value().in(style),
+                                asked.groundDeep().value().in(style),
+                                Access.FLATTEST));
+        row(
+                "over a path, on a post",
+                "%s at most between %s and %s above the ground"
+                        .formatted(
+                                asked.proud().value().in(style),
+                                asked.cane().value().in(style),
+                                asked.overHead().value().in(style)));
         flush();
     }
 
@@ -116,6 +145,15 @@ final class SiteSection {
             page.why("lifts", filling.lifts());
             page.why("to put somewhere", filling.toPutSomewhere());
         });
+        site.access().bands().forEach(band -> {
+            page.why(band.who().words() + ", low", band.low());
+            page.why(band.who().words() + ", high", band.high());
+        });
+        page.why("clear ground, shorter way", site.access().groundWide());
+        page.why("clear ground, longer way", site.access().groundDeep());
+        page.why("over a path", site.access().proud());
+        page.why("found by a cane", site.access().cane());
+        page.why("over people’s heads", site.access().overHead());
         site.wind().ifPresent(wind -> why("wind on the box", wind));
         site.windOnAll().ifPresent(wind -> why("wind on all", wind));
     }
@@ -128,6 +166,7 @@ final class SiteSection {
         page.why(of + ", turning", wind.moment());
         wind.needs().ifPresent(needs -> {
             page.why(of + ", across", needs.across());
+            page.why(of + ", bearing of the soil", needs.bearing());
             page.why(of + ", depth", needs.plain());
             page.why(of + ", depth with bearing doubled", needs.doubled());
         });

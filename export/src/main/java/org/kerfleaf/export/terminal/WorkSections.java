@@ -54,12 +54,7 @@ final class WorkSections {
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 PaintSection.of(plan),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
-                new Section(
-                        "Loads",
-                        "",
-                        !plan.loads().carried().isEmpty()
-                                || !plan.loads().lifted().isEmpty(),
-                        page -> LoadSection.write(plan, page)),
+                new Section("Loads", "", !plan.loads().isEmpty(), page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),

@@ -34,6 +34,7 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
@@ -69,10 +70,12 @@ import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Problem;
+import org.kerfleaf.sketch.Reach;
 
 /**
  * A small plan made by hand, for the tests of what leaves the workbook: a potting tray with a sloped back. It is no
@@ -184,7 +187,7 @@ public final class PlanFixture {
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -273,7 +276,7 @@ public final class PlanFixture {
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
                 Optional.of(site()),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 cautions(),
@@ -702,7 +705,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(120)),
                         1,
                         List.of(sawCaution()),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         2,
                         "Floor and back",
@@ -713,7 +717,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(45)),
                         1,
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         3,
                         "Sides and shelves",
@@ -721,7 +726,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(30)),
                         2,
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         4,
                         "Paint",
@@ -729,7 +735,8 @@ public final class PlanFixture {
                         Optional.empty(),
                         1,
                         List.of(),
-                        List.of()));
+                        List.of(),
+                        Optional.empty()));
     }
 
     private static List<Caution> cautions() {
@@ -761,6 +768,7 @@ public final class PlanFixture {
                 Optional.empty(),
                 Optional.of(figure(Length.ofInches(56), "post - in the ground")),
                 Optional.empty(),
+                Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                 Optional.empty(),
                 Optional.empty());
     }
