@@ -131,6 +131,7 @@ final class Borne {
                 Planned.fittedOn(sketch, fitting),
                 load.weight(),
                 load.out(),
+                height,
                 fitting.count(),
                 height.map(high -> pull(load, high, fitting.count())),
                 holds,

@@ -90,12 +90,13 @@ final class FastenerSettings {
                 .screws()
                 .flatMap(screw -> fitting.studs()
                         .map(studs -> screw(
-                                new WoodScrew(screw.gauge(), screw.length()),
-                                plate,
-                                Length.ZERO,
-                                Optional.empty(),
-                                Hold.SIDE_GRAIN,
-                                SpecificGravity.named(studs))));
+                                        new WoodScrew(screw.gauge(), screw.length()),
+                                        plate,
+                                        Length.ZERO,
+                                        Optional.empty(),
+                                        Hold.SIDE_GRAIN,
+                                        SpecificGravity.named(studs))
+                                .with(Across.notKnown("it goes through metal, which no rule known here takes"))));
     }
 
     // ---- what it goes into ----------------------------------------------------------------------------------------

@@ -65,24 +65,26 @@ final class HoldChecking {
     List<Check> all() {
         Map<Sort, List<Seen>> screws = new LinkedHashMap<>();
         Map<Length, List<Seen>> nails = new LinkedHashMap<>();
-        List<Seen> others = new ArrayList<>();
+        Map<Length, List<Seen>> bolts = new LinkedHashMap<>();
+        List<Seen> lags = new ArrayList<>();
         List<Seen> all = planned.driven().stream().map(this::seen).toList();
         for (Seen seen : all) {
-            if (seen.contact().driver().said() instanceof Screw screw) {
-                screws.computeIfAbsent(new Sort(screw.gauge(), seen.drilled()), k -> new ArrayList<>())
-                        .add(seen);
-            } else if (seen.contact().driver().said() instanceof Nail nail) {
-                nail.diameter()
-                        .ifPresent(thick -> nails.computeIfAbsent(thick, k -> new ArrayList<>())
-                                .add(seen));
+            Fastener said = seen.contact().driver().said();
+            if (said instanceof Screw screw) {
+                put(screws, new Sort(screw.gauge(), seen.drilled()), seen);
+            } else if (said instanceof Nail nail) {
+                nail.diameter().ifPresent(thick -> put(nails, thick, seen));
+            } else if (said instanceof Bolt bolt) {
+                put(bolts, bolt.diameter(), seen);
             } else {
-                others.add(seen);
+                lags.add(seen);
             }
         }
         List<Check> checks = new ArrayList<>();
         screws.forEach((sort, seen) -> checks.addAll(screws(sort, seen)));
         nails.forEach((thick, seen) -> checks.addAll(nails(thick, seen)));
-        others.forEach(other -> checks.addAll(lagOrBolt(other)));
+        lags.forEach(lag -> checks.addAll(lag(lag)));
+        bolts.forEach((thick, seen) -> checks.addAll(bolts(thick, seen)));
         planned.joints().stream()
                 .flatMap(joint -> joint.choice().stream())
                 .forEach(choice -> checks.add(HoldChecks.drawer(choice, style)));
@@ -90,6 +92,10 @@ final class HoldChecking {
         planned.borne().onJoints().forEach(on -> checks.add(sideways(on)));
         planned.borne().brackets().forEach(bracket -> checks.add(bracket(bracket)));
         return checks;
+    }
+
+    private static <K> void put(Map<K, List<Seen>> sorts, K sort, Seen seen) {
+        sorts.computeIfAbsent(sort, k -> new ArrayList<>()).add(seen);
     }
 
     private Seen seen(DrivenContact contact) {
@@ -186,21 +192,21 @@ final class HoldChecking {
 
     // ---- lag screws, bolts and nails -------------------------------------------------------------------------------
 
-    private List<Check> lagOrBolt(Seen seen) {
-        Fastener said = seen.contact().driver().said();
-        if (said instanceof Lag) {
-            return lag(seen);
-        }
+    /** Bolts of one thickness are told once, with the contact nearest to falling short. */
+    private List<Check> bolts(Length thick, List<Seen> seen) {
         List<Check> checks = new ArrayList<>();
-        if (said instanceof Bolt bolt) {
-            Clearances near = nearness.of(seen.contact());
-            near.end()
-                    .ifPresent(end ->
-                            checks.add(HoldChecks.boltDistance(seen.names(), bolt.diameter(), end, true, style)));
-            near.edge()
-                    .ifPresent(edge ->
-                            checks.add(HoldChecks.boltDistance(seen.names(), bolt.diameter(), edge, false, style)));
-        }
+        worst(
+                        seen,
+                        s -> nearness.of(s.contact())
+                                .end()
+                                .map(end -> HoldChecks.boltDistance(s.names(), thick, end, true, style)))
+                .ifPresent(checks::add);
+        worst(
+                        seen,
+                        s -> nearness.of(s.contact())
+                                .edge()
+                                .map(edge -> HoldChecks.boltDistance(s.names(), thick, edge, false, style)))
+                .ifPresent(checks::add);
         return checks;
     }
 
@@ -285,6 +291,7 @@ final class HoldChecking {
                         bracket.on(),
                         Force.weightOf(bracket.load()),
                         bracket.out(),
+                        bracket.height().orElseThrow(),
                         bracket.count(),
                         bracket.pull().get().value(),
                         bracket.holds().get().value(),

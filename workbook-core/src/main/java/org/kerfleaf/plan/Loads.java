@@ -57,6 +57,7 @@ public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> on
      * @param on what lies on them
      * @param load on all of them
      * @param out how far from the wall it acts
+     * @param height between the upper and the lower screws of one, if said
      * @param count how many there are
      * @param pull at the top screw of each, if the height between its screws is known
      * @param holds what that screw holds, if known
@@ -66,6 +67,7 @@ public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> on
             String on,
             Mass load,
             Length out,
+            Optional<Length> height,
             int count,
             Optional<Figure<Force>> pull,
             Optional<Figure<Force>> holds,

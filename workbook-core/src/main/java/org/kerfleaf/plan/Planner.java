@@ -90,7 +90,7 @@ public final class Planner {
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
-        List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        List<DrivenContact> driven = new Driving(joints, sizing, bodies, problems).all();
         Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
         Borne borne = new Borne(sketch, joints, driven, fastenerSettings, carrying);

@@ -206,22 +206,31 @@ public final class HoldChecks {
      *
      * @param load on all brackets
      * @param out how far from the wall it acts
+     * @param height between a bracket's upper and lower screws
      * @param pull at the top screw of one bracket
      * @param each what that screw holds
      */
     public static Check bracket(
-            String of, Force load, Length out, int brackets, Force pull, Force each, MeasureStyle style) {
+            String of,
+            Force load,
+            Length out,
+            Length height,
+            int brackets,
+            Force pull,
+            Force each,
+            MeasureStyle style) {
         Held held = new Held("Bracket pull", of, PULL, style);
         double left = each.newtons() - pull.newtons();
         String much = Force.ofNewtons(Math.abs(left)).in(style);
         return held.level(
-                "%s at %s from the wall, on %d: %s at each top screw, %s on all. Allowed at each: %s. %s"
+                "%s at %s from the wall, over %s of height, on %d: %s in all, %s at each top screw. Allowed: %s. %s"
                         .formatted(
                                 load.in(style),
                                 Say.fine(out, style),
+                                Say.fine(height, style),
                                 brackets,
-                                pull.in(style),
                                 pull.times(brackets).in(style),
+                                pull.in(style),
                                 each.in(style),
                                 SitePlan.DEFERS),
                 left / each.newtons(),

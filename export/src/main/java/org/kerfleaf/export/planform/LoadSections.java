@@ -40,6 +40,7 @@ final class LoadSections {
         form.words("on", bracket.on());
         form.node().set("load", Member.grams(bracket.load()));
         form.length("out", bracket.out())
+                .lengthOrNull("height", bracket.height())
                 .number("count", bracket.count())
                 .figure("pull", bracket.pull(), Member::newtons)
                 .figure("holds", bracket.holds(), Member::newtons);
