@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.plan.Loads.Grip;
 import org.kerfleaf.plan.Loads.Holding;
 import org.kerfleaf.plan.Loads.LiftReach;
 import org.kerfleaf.plan.Loads.Lifted;
@@ -28,6 +29,9 @@ import org.kerfleaf.sketch.Sketch;
 
 /** What is lifted onto another build: how heavy it is, where it balances, who lifts it, what holds it before anybody lets go. */
 final class Lifting {
+    /** How far before and behind the balance a hand takes hold, where there is room: about 8 in, common practice. */
+    private static final double HAND = 200;
+
     private final Sketch sketch;
     private final Assembly assembly;
     private final Bodies bodies;
@@ -72,6 +76,8 @@ final class Lifting {
         Optional<LiftReach> reach = from.map(start -> reach(start, hull));
         Optional<Figure<Length>> out = weighed.flatMap(w -> outOfPost(w.middle()));
         return new Lifted(
+                mount.origin().step(),
+                assembly.number(mount.what()),
                 bodyName(mount),
                 weighed.map(w -> Figure.of(
                         w.mass(),
@@ -97,7 +103,40 @@ final class Lifting {
                         "statics",
                         given("weight", w.mass()),
                         given("out", lever.value())))),
-                weighed.map(w -> holding(build, w.middle())).orElse(new Holding(0, 0, 0, 0)));
+                weighed.map(w -> holding(build, w.middle())).orElse(new Holding(0, 0, 0, 0)),
+                weighed.map(Weighed::middle),
+                weighed.map(w -> grips(foot(build, hull), w.middle(), people)).orElse(List.of()));
+    }
+
+    /** What hands can reach under: all of it that begins within an inch of the underside, not a roof that stands out above. */
+    private static Box foot(List<Piece> build, Box hull) {
+        Length reach = hull.low(Axis.Z).plus(Length.ofInches(1L));
+        return Assembly.hull(build.stream()
+                .filter(piece -> !piece.box().low(Axis.Z).isLongerThan(reach))
+                .toList());
+    }
+
+    /** One takes both ends level with where it balances; of two each takes one end, a hand before and a hand behind it. */
+    private static List<Grip> grips(Box hull, Vector middle, int people) {
+        double left = hull.low(Axis.X).inMillimetres();
+        double right = hull.high(Axis.X).inMillimetres();
+        double under = hull.low(Axis.Z).inMillimetres();
+        if (people == 1) {
+            return List.of(
+                    new Grip(1, new Vector(left, middle.y(), under)),
+                    new Grip(1, new Vector(right, middle.y(), under)));
+        }
+        if (people > 2) {
+            return List.of();
+        }
+        double room = Math.min(
+                middle.y() - hull.low(Axis.Y).inMillimetres(), hull.high(Axis.Y).inMillimetres() - middle.y());
+        double apart = Math.min(HAND, room);
+        return List.of(
+                new Grip(1, new Vector(left, middle.y() - apart, under)),
+                new Grip(1, new Vector(left, middle.y() + apart, under)),
+                new Grip(2, new Vector(right, middle.y() - apart, under)),
+                new Grip(2, new Vector(right, middle.y() + apart, under)));
     }
 
     private String bodyName(Mount mount) {

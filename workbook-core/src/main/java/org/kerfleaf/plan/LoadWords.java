@@ -104,8 +104,8 @@ public final class LoadWords {
                 .maybe("from the post, level", lifted.outOfPost())
                 .maybe("tips about the post", lifted.tipping())
                 .line(
-                        "fixings before anybody lets go",
-                        lifted.holding().eachSide() + " on each side of where it balances")
+                        "fixings before anybody lets go, each side",
+                        lifted.holding().eachSide() + "")
                 .done();
     }
 }

@@ -8,6 +8,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.shape.Vector;
 import org.kerfleaf.site.Moment;
 import org.kerfleaf.sketch.SagLimit;
 import org.kerfleaf.stock.Stiffness;
@@ -116,6 +117,8 @@ public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> on
     /**
      * A build that people lift.
      *
+     * @param step in which it is lifted, 0 above the first
+     * @param build which of the builds it is
      * @param part by which it is held
      * @param weight of its parts, hardware not counted; empty if a density is not known
      * @param fromLeft where it balances, from its left side
@@ -128,8 +131,12 @@ public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> on
      * @param outOfPost how far from the post's middle it balances
      * @param tipping moment about the post
      * @param holding fasteners that hold it before anybody lets go
+     * @param balance the middle of its weight in its place, in millimetres; empty if a density is not known
+     * @param grips a place for every hand of one or two people; none for more, who share the edges as they can
      */
     public record Lifted(
+            int step,
+            int build,
             String part,
             Optional<Figure<Mass>> weight,
             Optional<Figure<Length>> fromLeft,
@@ -141,7 +148,21 @@ public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> on
             Optional<LiftReach> reach,
             Optional<Figure<Length>> outOfPost,
             Optional<Figure<Moment>> tipping,
-            Holding holding) {}
+            Holding holding,
+            Optional<Vector> balance,
+            List<Grip> grips) {
+        public Lifted {
+            grips = List.copyOf(grips);
+        }
+    }
+
+    /**
+     * Where a hand takes hold, under the edge of what is lifted.
+     *
+     * @param person who, from 1; the first stands at the left
+     * @param at in the finished build, in millimetres
+     */
+    public record Grip(int person, Vector at) {}
 
     /**
      * How a lift takes away from what can be lifted at best.

@@ -61,7 +61,8 @@ final class LoadSections {
     }
 
     private static void lifted(Member form, Lifted lifted) {
-        form.words("part", lifted.part())
+        form.number("step", lifted.step())
+                .words("part", lifted.part())
                 .figure("weight", lifted.weight(), Member::grams)
                 .figure("fromLeft", lifted.fromLeft(), Member::millimetres)
                 .figure("fromFront", lifted.fromFront(), Member::millimetres)
@@ -78,6 +79,11 @@ final class LoadSections {
                                 .figure("wayShare", of.wayShare(), Member::ratio))
                 .figure("outOfPost", lifted.outOfPost(), Member::millimetres)
                 .figure("tipping", lifted.tipping(), moment -> Member.decimal(moment.newtonMetres()))
-                .number("holdingEachSide", lifted.holding().eachSide());
+                .number("holdingEachSide", lifted.holding().eachSide())
+                .optional("balance", lifted.balance(), (balance, at) -> balance.point("point", at))
+                .list(
+                        "grips",
+                        lifted.grips(),
+                        (grip, of) -> grip.number("person", of.person()).point("point", of.at()));
     }
 }
