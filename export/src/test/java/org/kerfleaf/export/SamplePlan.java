@@ -157,7 +157,7 @@ public final class SamplePlan {
                         Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                         Optional.empty(),
                         Optional.empty())),
-                new Loads(List.of(), List.of(), List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 SampleSteps.cautions(),
@@ -537,7 +537,8 @@ public final class SamplePlan {
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
                         Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
                         List.of("post", "paint"),
-                        Optional.empty())));
+                        Optional.empty())),
+                1);
     }
 
     private CostLine line(Department department, String what, String detail, int packs, double share, String price) {

@@ -11,6 +11,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Bracket;
 import org.kerfleaf.plan.Loads.Carried;
+import org.kerfleaf.plan.Loads.Filled;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.plan.Loads.OnJoint;
 import org.kerfleaf.reason.Figure;
@@ -38,6 +39,7 @@ public final class LoadWords {
         loads.onJoints().forEach(on -> told.add(onJoint(on)));
         loads.brackets().forEach(bracket -> told.add(bracket(bracket)));
         loads.lifted().forEach(lifted -> told.add(lifted(lifted)));
+        loads.filled().forEach(filled -> told.add(filled(filled)));
         return told;
     }
 
@@ -85,6 +87,14 @@ public final class LoadWords {
                 .map(each -> each.times(bracket.count()))
                 .ifPresent((Force all) -> group.line("at the top screws of all", all.in(style)));
         return group.asked("that screw holds", bracket.holds()).done();
+    }
+
+    private Told filled(Filled filled) {
+        return new Told.Filling("%s holds %s".formatted(filled.part(), filled.what()), style)
+                .line("volume", filled.volume().value().bulk(style), filled.volume())
+                .asked("that weighs", filled.weight())
+                .asked("filled it weighs", filled.together())
+                .done();
     }
 
     private Told lifted(Lifted lifted) {

@@ -7,6 +7,7 @@ import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.Ratio;
+import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.shape.Vector;
 import org.kerfleaf.site.Moment;
@@ -18,20 +19,27 @@ import org.kerfleaf.stock.Stiffness;
  *
  * @param carried every load that was said, in document order
  * @param lifted every build that is lifted onto another
+ * @param filled every build that is filled
  * @param onJoints what hangs on joints, across their fasteners
  * @param brackets what brackets carry
  */
-public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> onJoints, List<Bracket> brackets) {
+public record Loads(
+        List<Carried> carried,
+        List<Lifted> lifted,
+        List<Filled> filled,
+        List<OnJoint> onJoints,
+        List<Bracket> brackets) {
     public Loads {
         carried = List.copyOf(carried);
         lifted = List.copyOf(lifted);
+        filled = List.copyOf(filled);
         onJoints = List.copyOf(onJoints);
         brackets = List.copyOf(brackets);
     }
 
     /** Whether there is none of any kind. */
     public boolean isEmpty() {
-        return carried.isEmpty() && lifted.isEmpty() && onJoints.isEmpty() && brackets.isEmpty();
+        return carried.isEmpty() && lifted.isEmpty() && filled.isEmpty() && onJoints.isEmpty() && brackets.isEmpty();
     }
 
     /**
@@ -174,6 +182,22 @@ public record Loads(List<Carried> carried, List<Lifted> lifted, List<OnJoint> on
      */
     public record LiftReach(
             Figure<Length> out, Figure<Ratio> outShare, Figure<Ratio> heightShare, Figure<Ratio> wayShare) {}
+
+    /**
+     * A build with something in it.
+     *
+     * @param part that stands round it
+     * @param what fills it
+     * @param volume of that
+     * @param weight of that, if its density was said
+     * @param together with the wood, if that is known too
+     */
+    public record Filled(
+            String part,
+            String what,
+            Figure<Volume> volume,
+            Optional<Figure<Mass>> weight,
+            Optional<Figure<Mass>> together) {}
 
     /** Fasteners between a lifted build and what it stands on, on either side of where it balances. */
     public record Holding(int left, int right, int front, int back) {

@@ -26,6 +26,7 @@ record Planned(
         Carrying carrying,
         Lifting lifting,
         Borne borne,
+        List<Loads.Filled> filled,
         Optional<Rain> rain,
         Paintwork paintwork) {
 

@@ -4,6 +4,7 @@ import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Bracket;
 import org.kerfleaf.plan.Loads.Carried;
+import org.kerfleaf.plan.Loads.Filled;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.plan.Loads.OnJoint;
 import org.kerfleaf.site.SitePlan;
@@ -17,6 +18,7 @@ final class LoadSections {
                 .list("lifted", loads.lifted(), LoadSections::lifted)
                 .list("onJoints", loads.onJoints(), LoadSections::onJoint)
                 .list("brackets", loads.brackets(), LoadSections::bracket)
+                .list("filled", loads.filled(), LoadSections::filled)
                 .words("note", SitePlan.DEFERS);
     }
 
@@ -58,6 +60,14 @@ final class LoadSections {
                         (limit, of) -> limit.words("limit", of.limit().words())
                                 .length("allowed", of.allowed())
                                 .figure("longest", of.longest(), Member::millimetres));
+    }
+
+    private static void filled(Member form, Filled filled) {
+        form.words("part", filled.part())
+                .words("what", filled.what())
+                .figure("volume", filled.volume(), Member::millilitres)
+                .figure("weight", filled.weight(), Member::grams)
+                .figure("together", filled.together(), Member::grams);
     }
 
     private static void lifted(Member form, Lifted lifted) {
