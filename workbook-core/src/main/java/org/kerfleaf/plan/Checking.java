@@ -14,6 +14,7 @@ final class Checking {
         List<Check> checks = new ArrayList<>();
         checks.addAll(new PlaceChecking(planned).all());
         checks.addAll(new StockChecking(planned).all());
+        checks.addAll(new MovementChecking(planned).all());
         checks.addAll(new JointChecking(planned).all());
         checks.addAll(new HoldChecking(planned).all());
         checks.addAll(Gluing.checks(planned));

@@ -26,7 +26,8 @@ record Planned(
         Carrying carrying,
         Lifting lifting,
         Optional<Rain> rain,
-        Paintwork paintwork) {
+        Paintwork paintwork,
+        Movements movements) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

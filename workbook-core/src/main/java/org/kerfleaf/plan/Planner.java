@@ -97,6 +97,7 @@ public final class Planner {
                 new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
         Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         Optional<Rain> rain = raining.rain();
+        Movements movements = new Movements(sketch, assembly, parts);
         Planned planned = new Planned(
                 sketch,
                 style,
@@ -114,7 +115,8 @@ public final class Planner {
                 carrying,
                 lifting,
                 rain,
-                paintwork);
+                paintwork,
+                movements);
         List<Hung> hung = Hanging.all(planned);
         Doors doors =
                 new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
@@ -133,6 +135,7 @@ public final class Planner {
                 sizes,
                 parts,
                 placed,
+                movements.all(),
                 fastening,
                 stocking.sheets(),
                 stocking.boards(),

@@ -12,6 +12,7 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.SpreadLoad;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.sketch.*;
+import org.kerfleaf.stock.Rings;
 
 /**
  * Every word a cell can begin with. What follows a word is said of its value: {@code panel("Floor", ply).wide(width)}.
@@ -144,7 +145,8 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Damp.NOT_SAID);
     }
 
     /** Dressed lumber by its nominal size, thickness first. @example Lumber rails = lumber("2x4").lengths("8 ft") */
@@ -159,6 +161,8 @@ public final class Words {
                 Length.ZERO,
                 Optional.empty(),
                 Optional.empty(),
+                Rings.NOT_SAID,
+                Damp.NOT_SAID,
                 List.of());
     }
 
@@ -178,7 +182,14 @@ public final class Words {
                 Length.ZERO,
                 Optional.empty(),
                 Optional.empty(),
+                Rings.NOT_SAID,
+                Damp.NOT_SAID,
                 List.of());
+    }
+
+    /** Air of that temperature and humidity, in which wood comes to its moisture. @example lumber("1x6").species("white oak").driedIn(air("68 F", "45 %")) */
+    public static Air air(String temperature, String humidity) {
+        return Air.of(temperature, humidity);
     }
 
     /** A wood screw by gauge and length. @example Screw long8 = woodScrew(8, "2 in").stainless() */

@@ -51,6 +51,7 @@ public final class Booklet {
         boolean summed = sizes.fits(flow);
         new BuildPages(book).into(flow);
         new PartPages(book).into(flow);
+        new MovementPage(book).into(flow);
         new PaintPage(book).into(flow);
         new SchedulePages(book).into(flow);
         new StepPages(book).into(flow);

@@ -42,6 +42,7 @@ final class WorkSections {
                 .list("fastened", plan.fastened(), WorkSections::fastened)
                 .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
                 .list("glued", plan.fastening().glued(), WorkSections::glued)
+                .list("movement", plan.movement(), MovementSection::write)
                 .list("hung", plan.doors().hung(), WorkSections::hung)
                 .list("panes", plan.doors().panes(), WorkSections::pane)
                 .list("finish", plan.finish(), WorkSections::finish);

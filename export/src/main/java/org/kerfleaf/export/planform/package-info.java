@@ -19,6 +19,9 @@
  * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, whether it {@code suits}, {@code length}, {@code refused}, and if none suits what
  * {@code wouldSuit}),
  * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
+ * {@code movement} (each board that moves across its grain: {@code wood}, {@code rings}, {@code width}, moistures {@code now}, {@code driest}
+ * and {@code dampest} in percent, {@code coefficient}, {@code shrinkage} in percent, what it is wider {@code atDriest} and
+ * {@code atDampest}, below zero narrower, and the {@code gap} beside it, {@code now}, {@code whenDriest}, {@code whenDampest}),
  * {@code hung} (each door or lid: its {@code hinges}, the same {@code onCarcass} and its {@code catches}, each {@code at} so far
  * {@code from} the end named; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
  * {@code fills} the rabbet's {@code deep}, {@code lip}, lengths of beads at the long point),

@@ -46,6 +46,7 @@ final class WorkSections {
                         "joint by joint",
                         !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
                         page -> FasteningText.write(plan, page)),
+                MovementSection.of(plan),
                 new Section(
                         "Doors and panes",
                         "",
