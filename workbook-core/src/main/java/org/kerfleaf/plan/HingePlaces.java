@@ -40,6 +40,7 @@ final class HingePlaces {
         Length high = extent(door, along);
         List<Figure<Length>> hinges = spread(count(hung, Item.Kind.HINGE), high, "hinge");
         Optional<Piece> carcass = carcass(hung);
+        DoorEdges edges = new DoorEdges(planned, hung);
         return new HungDoor(
                 fitted(hung, Item.Kind.HINGE).map(f -> f.origin().step()).orElse(0),
                 hung.name(),
@@ -49,6 +50,9 @@ final class HingePlaces {
                 carcass.map(piece -> onCarcass(hinges, door, planned.bodies().of(piece), along))
                         .orElse(List.of()),
                 spread(count(hung, Item.Kind.CATCH), high, "catch"),
+                edges.all(),
+                edges.room(),
+                edges.under(),
                 fitted(hung, Item.Kind.WEATHERSTRIP)
                         .flatMap(strip -> strip.item()
                                 .squeezedTo()

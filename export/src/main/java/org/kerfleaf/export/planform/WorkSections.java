@@ -129,6 +129,23 @@ final class WorkSections {
                 .words("carcass", door.carcass())
                 .list("onCarcass", door.onCarcass(), WorkSections::at)
                 .list("catches", door.catches(), WorkSections::at)
+                .list(
+                        "edges",
+                        door.edges(),
+                        (edge, of) -> edge.words("side", of.side())
+                                .isTrue("inset", of.inset())
+                                .figure("size", of.size(), Member::millimetres))
+                .optional(
+                        "room",
+                        door.room(),
+                        (room, of) -> room.figure("gap", of.gap(), Member::millimetres)
+                                .figure("film", of.film(), Member::millimetres)
+                                .figure("swelling", of.swelling(), Member::millimetres)
+                                .figure("left", of.left(), Member::millimetres))
+                .optional(
+                        "under",
+                        door.under(),
+                        (under, of) -> under.words("part", of.part()).figure("clear", of.clear(), Member::millimetres))
                 .figure("standOff", door.standOff(), Member::millimetres)
                 .figure("knobHole", door.knobHole(), Member::millimetres)
                 .figure("backset", door.backset(), Member::millimetres);

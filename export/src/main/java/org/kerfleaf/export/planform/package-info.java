@@ -23,7 +23,9 @@
  * and {@code dampest} in percent, {@code coefficient}, {@code shrinkage} in percent, what it is wider {@code atDriest} and
  * {@code atDampest}, below zero narrower, and the {@code gap} beside it, {@code now}, {@code whenDriest}, {@code whenDampest}),
  * {@code hung} (each door or lid: its {@code hinges}, the same {@code onCarcass} and its {@code catches}, each {@code at} so far
- * {@code from} the end named; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
+ * {@code from} the end named; its {@code edges}, each with the {@code size} of the gap beside it if it is {@code inset}, else of the
+ * lap; {@code room}: the {@code gap} away from the hinges, what {@code film} and {@code swelling} take of it and what is {@code left};
+ * what lies {@code under} its swing; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
  * {@code fills} the rabbet's {@code deep}, {@code lip}, lengths of beads at the long point),
  * {@code finish}, {@code paintwork},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
