@@ -22,6 +22,8 @@ final class Checking {
         checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new RainChecking(planned).all());
         checks.addAll(new PaintChecking(planned).all());
+        checks.addAll(new DryChecking(planned).all());
+        checks.addAll(new Airing(planned).all());
         checks.addAll(new DoorChecking(planned).all());
         checks.addAll(new SwingChecking(planned, hung).all());
         checks.addAll(new LoadChecking(planned).all());

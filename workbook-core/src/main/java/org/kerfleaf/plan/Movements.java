@@ -110,6 +110,11 @@ final class Movements {
                 .or(() -> damp.dried().map(Movements::moisture));
     }
 
+    /** What a meter shows, or what the air gives in which it dried. */
+    static Optional<Percent> moistureOf(Damp damp) {
+        return now(damp).map(Figure::value);
+    }
+
     private static Figure<Length> change(
             WoodMovement wood, PlannedPart part, Figure<Percent> from, Figure<Percent> to) {
         return wood.change(part.width().value(), from.value(), to.value());

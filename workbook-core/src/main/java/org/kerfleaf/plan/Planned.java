@@ -27,7 +27,8 @@ record Planned(
         Lifting lifting,
         Optional<Rain> rain,
         Paintwork paintwork,
-        Movements movements) {
+        Movements movements,
+        Painting painting) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

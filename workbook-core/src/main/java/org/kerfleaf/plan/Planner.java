@@ -116,7 +116,8 @@ public final class Planner {
                 lifting,
                 rain,
                 paintwork,
-                movements);
+                movements,
+                painting);
         List<Hung> hung = Hanging.all(planned);
         Doors doors =
                 new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());

@@ -29,6 +29,11 @@ public final class FinishedBuild {
         return new OpenFaces(there, between, sight);
     }
 
+    /** Whether a point of its air is closed in, openings taken as closed. */
+    public boolean closesIn(Vector point) {
+        return sight.isInside(point);
+    }
+
     public SolidSeams seams() {
         return new SolidSeams(pieces, touching, sight);
     }

@@ -29,6 +29,7 @@ public sealed interface Declaration
                 Session,
                 Ladder,
                 Loud,
+                Coldest,
                 FreeTime,
                 Ahead,
                 People,

@@ -229,7 +229,9 @@ final class WorkSections {
                 .number("coats", line.coats())
                 .figure("need", line.need(), Member::millilitres);
         form.node().set("pack", Member.millilitres(line.pack()));
-        form.figure("packs", line.packs(), Member::count);
+        form.figure("packs", line.packs(), Member::count)
+                .figure("left", line.left(), Member::millilitres)
+                .figure("goes", line.goes(), form::measured);
     }
 
     private static void cost(Cost cost, Member form) {

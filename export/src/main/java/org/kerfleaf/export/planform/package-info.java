@@ -27,7 +27,8 @@
  * lap; {@code room}: the {@code gap} away from the hinges, what {@code film} and {@code swelling} take of it and what is {@code left};
  * what lies {@code under} its swing; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
  * {@code fills} the rabbet's {@code deep}, {@code lip}, lengths of beads at the long point),
- * {@code finish}, {@code paintwork},
+ * {@code finish} (what is needed and bought, what is {@code left} over, and how far one pack {@code goes}: an area in one coat or joint, or
+ * the length of a bead, nothing wasted), {@code paintwork},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code site} (an empty object if nothing stands in the
  * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).

@@ -112,7 +112,8 @@ final class WorkSections {
                 .number("Coats")
                 .number("Needed")
                 .number("In a pack")
-                .number("Packs");
+                .number("Packs")
+                .number("Left over");
         for (FinishLine line : plan.finish()) {
             grid.row(
                     Cell.of(line.what()),
@@ -120,7 +121,8 @@ final class WorkSections {
                     Cell.of(line.coats()),
                     Cell.of(line.need().value().in(style)),
                     Cell.of(line.pack().in(style)),
-                    Cell.of(line.packs().value()));
+                    Cell.of(line.packs().value()),
+                    Cell.of(line.left().value().in(style)));
         }
         page.grid(grid);
         page.beforeReasons();
@@ -128,6 +130,8 @@ final class WorkSections {
             page.why(line.what() + ", extent", line.extent());
             page.why(line.what() + ", needed", line.need());
             page.why(line.what() + ", packs", line.packs());
+            page.why(line.what() + ", left over", line.left());
+            page.why(line.what() + ", one pack goes", line.goes());
         }
     }
 

@@ -600,7 +600,8 @@ public final class PlanFixture {
                         2,
                         figure(Volume.ofGallons(0.11), "area over spread"),
                         Volume.ofGallons(0.25),
-                        figure(1, "rounded up to cans")),
+                        figure(1, "rounded up to cans"),
+                        figure(Area.ofSquareMillimetres(15_000_000), "by the can")),
                 new FinishLine(
                         "exterior PVA",
                         FinishLine.Task.GLUE,
@@ -608,7 +609,8 @@ public final class PlanFixture {
                         1,
                         figure(Volume.ofLitres(0.016), "area by film"),
                         Volume.ofLitres(0.2366),
-                        figure(1, "rounded up to bottles")));
+                        figure(1, "rounded up to bottles"),
+                        figure(Area.ofSquareMillimetres(15_000_000), "by the can")));
     }
 
     private static Cost cost() {
