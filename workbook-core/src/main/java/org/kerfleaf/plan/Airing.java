@@ -21,8 +21,8 @@ final class Airing {
     /** A hole is low in the lowest tenth of its box ... */
     private static final double LOW = 0.1;
 
-    /** ... and high in its upper half. Common practice, no source. */
-    private static final double HIGH = 0.5;
+    /** ... and high in its upper six tenths, roof and all. Common practice, no source. */
+    private static final double HIGH = 0.4;
 
     /** So far before a hole there must be air, in millimetres. */
     private static final double BEFORE = 1;
