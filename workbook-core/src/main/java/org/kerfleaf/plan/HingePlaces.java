@@ -64,7 +64,7 @@ final class HingePlaces {
     }
 
     /** Upwards, to the right or to the back, along the hinges. */
-    private static Vector along(Hung hung) {
+    static Vector along(Hung hung) {
         Vector axis = hung.line().axis();
         Vector[] ways = {Vector.Z, Vector.X, Vector.Y};
         Vector best = ways[0];
@@ -165,7 +165,7 @@ final class HingePlaces {
     }
 
     /** What it was placed by, or what its build is mounted on, and does not turn with it: the piece nearest to the hinges. */
-    private Optional<Piece> carcass(Hung hung) {
+    Optional<Piece> carcass(Hung hung) {
         int build = planned.assembly().number(hung.piece().placing());
         Stream<Origin> named = planned.sketch().placing(hung.piece().placing()).stream()
                 .flatMap(p -> p.where().stream())

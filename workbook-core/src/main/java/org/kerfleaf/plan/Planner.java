@@ -93,9 +93,6 @@ public final class Planner {
         List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
         Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
-        Fastening fastening =
-                new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
-        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         Optional<Rain> rain = raining.rain();
         Movements movements = new Movements(sketch, assembly, parts);
         Planned planned = new Planned(
@@ -119,8 +116,10 @@ public final class Planner {
                 movements,
                 painting);
         List<Hung> hung = Hanging.all(planned);
-        Doors doors =
-                new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
+        List<HungDoor> doors = hung.stream().map(new HingePlaces(planned)::of).toList();
+        Fastening fastening = new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style)
+                .all(joints, driven, parts, HingeMarks.of(planned, hung, doors));
+        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         List<PlacedPart> placed = placed(assembly, bodies, parts);
         Handling handling = new Handling(sketch, assembly, parts);
         Scheduling scheduling = new Scheduling(sketch, handling, day);
@@ -154,7 +153,7 @@ public final class Planner {
                         List.copyOf(carrying.all().values()),
                         List.copyOf(lifting.all().values())),
                 rain,
-                doors,
+                new Doors(doors, new GlazedPanes(planned).all()),
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.kerfleaf.sketch.Side.*;
 import static org.kerfleaf.words.Words.*;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,6 +71,19 @@ class DoorEdgesTest {
             assertThat(edge.inset()).isFalse();
             assertThat(edge.size().value().inInches()).isCloseTo(0.5, within(1e-6));
         });
+        // 15 in high, hinges 2 1/2 in from either end; the door begins 3 1/2 in up the front.
+        assertThat(hinges(plan, "Door", "middle of hinge")).containsExactlyInAnyOrder(2.5, 12.5);
+        assertThat(hinges(plan, "Front", "hinge of Door")).containsExactlyInAnyOrder(6.0, 16.0);
+    }
+
+    /** How far up a part the lines of those words are marked, in inches. */
+    private static List<Double> hinges(Plan plan, String part, String words) {
+        return plan.markings().stream()
+                .filter(m -> m.part().equals(part))
+                .flatMap(m -> m.guides().stream())
+                .filter(g -> g.words().equals(words))
+                .map(g -> Math.round(g.from().y() / 25.4 * 1e6) / 1e6)
+                .toList();
     }
 
     private static Plan plan(boolean ofBoard, String now, boolean painted) {

@@ -47,11 +47,11 @@ public final class Booklet {
             use.into(flow);
         }
         new CutListPages(book).into(flow);
+        new MovementPage(book).into(flow);
         SizesTable sizes = new SizesTable(book);
         boolean summed = sizes.fits(flow);
         new BuildPages(book).into(flow);
         new PartPages(book).into(flow);
-        new MovementPage(book).into(flow);
         new PaintPage(book).into(flow);
         new SchedulePages(book).into(flow);
         new StepPages(book).into(flow);
