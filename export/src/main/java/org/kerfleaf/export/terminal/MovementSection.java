@@ -1,6 +1,8 @@
 package org.kerfleaf.export.terminal;
 
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.Percent;
 import org.kerfleaf.plan.Moving;
 import org.kerfleaf.plan.Plan;
 
@@ -12,26 +14,26 @@ final class MovementSection {
         return new Section("Movement", "across the grain", !plan.movement().isEmpty(), page -> movement(plan, page));
     }
 
+    private static String season(Percent moisture, Length change, MeasureStyle style) {
+        return moisture.in(style) + ": " + Moving.change(change, style);
+    }
+
     private static void movement(Plan plan, Page page) {
         MeasureStyle style = plan.style();
         Grid grid = new Grid()
                 .words("Board")
                 .number("Wide")
                 .number("Now")
-                .number("Driest")
-                .words("Then")
-                .number("Dampest")
-                .words("Then")
+                .words("When driest")
+                .words("When dampest")
                 .words("Gap beside it");
         for (Moving moving : plan.movement()) {
             grid.row(
                     Cell.of(moving.part()),
                     Cell.of(moving.wide().value().in(style)),
                     Cell.of(moving.now().value().in(style)),
-                    Cell.of(moving.driest().value().in(style)),
-                    Cell.of(Moving.change(moving.atDriest().value(), style)),
-                    Cell.of(moving.dampest().value().in(style)),
-                    Cell.of(Moving.change(moving.atDampest().value(), style)),
+                    Cell.of(season(moving.driest().value(), moving.atDriest().value(), style)),
+                    Cell.of(season(moving.dampest().value(), moving.atDampest().value(), style)),
                     Cell.of(moving.gapWords(style).orElse("-")));
         }
         page.grid(grid);

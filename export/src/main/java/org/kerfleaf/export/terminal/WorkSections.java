@@ -112,8 +112,7 @@ final class WorkSections {
                 .number("Coats")
                 .number("Needed")
                 .number("In a pack")
-                .number("Packs")
-                .number("Left over");
+                .number("Packs");
         for (FinishLine line : plan.finish()) {
             grid.row(
                     Cell.of(line.what()),
@@ -121,10 +120,15 @@ final class WorkSections {
                     Cell.of(line.coats()),
                     Cell.of(line.need().value().in(style)),
                     Cell.of(line.pack().in(style)),
-                    Cell.of(line.packs().value()),
-                    Cell.of(line.left().value().in(style)));
+                    Cell.of(line.packs().value()));
         }
         page.grid(grid);
+        page.blank();
+        page.hanging(
+                "Left over: ",
+                plan.finish().stream()
+                        .map(line -> line.what() + " " + line.left().value().in(style))
+                        .collect(Collectors.joining(", ")));
         page.beforeReasons();
         for (FinishLine line : plan.finish()) {
             page.why(line.what() + ", extent", line.extent());
