@@ -154,7 +154,7 @@ public final class SamplePlan {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty())),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 SampleSteps.cautions(),
@@ -534,7 +534,8 @@ public final class SamplePlan {
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
                         Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
                         List.of("post", "paint"),
-                        Optional.empty())));
+                        Optional.empty())),
+                1);
     }
 
     private CostLine line(Department department, String what, String detail, int packs, double share, String price) {

@@ -99,7 +99,8 @@ public final class SampleStress {
                 p.cost().bought(),
                 p.cost().used(),
                 p.cost().notKnown(),
-                p.cost().compare());
+                p.cost().compare(),
+                1);
         return copy(
                 p,
                 p.title(),
@@ -170,7 +171,7 @@ public final class SampleStress {
                         kit.lacks(),
                         Optional.empty()))
                 .toList();
-        Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits);
+        Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits, 1);
         List<PlannedStep> steps = new ArrayList<>();
         p.steps()
                 .forEach(s -> steps.add(new PlannedStep(
@@ -231,7 +232,8 @@ public final class SampleStress {
                 Optional.of(Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s")),
                 Optional.of(Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s")),
                 List.of(),
-                List.of());
+                List.of(),
+                1);
         return new Plan(
                 "Empty",
                 p.style(),
@@ -255,7 +257,7 @@ public final class SampleStress {
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),

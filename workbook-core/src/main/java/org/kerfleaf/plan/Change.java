@@ -30,6 +30,8 @@ public record Change(Topic topic, String subject, String aspect, Optional<Quanti
         FINISH("Finish"),
         COST("Cost"),
         SITE("Site"),
+        LOADS("Loads"),
+        WORK("Work and waiting"),
         CHECKS("Checks");
 
         private final String title;

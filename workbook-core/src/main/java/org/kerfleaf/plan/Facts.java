@@ -15,6 +15,7 @@ import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.plan.Change.Topic;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.site.WindLoad;
@@ -46,6 +47,8 @@ final class Facts {
         plan.finish().forEach(this::finish);
         cost(plan.cost());
         plan.site().ifPresent(this::site);
+        loads(plan.loads());
+        work(plan.schedule());
         plan.checks()
                 .forEach(check -> put(
                         Topic.CHECKS,
@@ -168,6 +171,10 @@ final class Facts {
         }
         total("as bought", cost.bought());
         total("as used", cost.used());
+        if (cost.kits() > 1) {
+            put(Topic.COST, "kits", "", Count.of(cost.kits()));
+            total("one kit, as bought", cost.boughtEach());
+        }
         for (Cost.KitComparison kit : cost.compare()) {
             total("less than “%s”".formatted(kit.name()), kit.difference());
         }
@@ -175,6 +182,36 @@ final class Facts {
 
     private void total(String subject, Optional<Figure<Money>> sum) {
         sum.ifPresent(money -> put(Topic.COST, subject, "", money.value()));
+    }
+
+    private void loads(Loads loads) {
+        for (Loads.Carried carried : loads.carried()) {
+            put(Topic.LOADS, name(carried.part()), "carries", carried.load());
+            carried.bending().ifPresent(bent -> put(Topic.LOADS, name(carried.part()), "sags", bent.sag()));
+        }
+        for (Loads.Lifted lifted : loads.lifted()) {
+            lifted.weight().ifPresent(weight -> put(Topic.LOADS, name(lifted.part()), "lifted", weight));
+        }
+        for (Loads.Filled filled : loads.filled()) {
+            put(Topic.LOADS, filled.what(), "", filled.volume());
+            filled.together().ifPresent(all -> put(Topic.LOADS, name(filled.part()), "filled", all));
+        }
+    }
+
+    private void work(Schedule schedule) {
+        put(Topic.WORK, "work", "", new Said(StepChecking.time(schedule.work().value())));
+        schedule.course().ifPresent(course -> {
+            put(
+                    Topic.WORK,
+                    "to the last work",
+                    "",
+                    new Said(StepChecking.time(course.alone().value())));
+            put(
+                    Topic.WORK,
+                    "until all has cured",
+                    "",
+                    new Said(StepChecking.time(course.ready().value())));
+        });
     }
 
     private void site(SitePlan site) {

@@ -53,6 +53,11 @@ final class Lifting {
         return lifted;
     }
 
+    /** What pieces weigh together; empty if the density of one is not known. */
+    Optional<Mass> weightOf(List<Piece> build) {
+        return weighed(build).map(Weighed::mass);
+    }
+
     /** What weighs something, and where its middle is. */
     private record Weighed(Mass mass, Vector middle) {}
 

@@ -30,6 +30,15 @@ final class LoadChecking {
     List<Check> all() {
         List<Check> checks = new ArrayList<>();
         planned.carrying().all().forEach((said, carried) -> checks.add(sag(said, carried)));
+        for (Loads.Filled filled : planned.filled()) {
+            checks.add(filled.together()
+                    .map(all -> LiftChecks.filled(filled.part(), all.value(), 1, style))
+                    .orElseGet(() -> LiftChecks.liftNotKnown(
+                            filled.part() + ", filled",
+                            "What it weighs filled is not known.",
+                            "Say how heavy the filling is, .weighs(\"1.4 kg/L\"), and the species of every board.",
+                            style)));
+        }
         planned.lifting().all().forEach((mount, lifted) -> {
             checks.add(lift(mount, lifted));
             checks.add(LiftChecks.letGo(

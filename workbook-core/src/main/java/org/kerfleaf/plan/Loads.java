@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.site.Moment;
 import org.kerfleaf.sketch.SagLimit;
@@ -15,11 +16,13 @@ import org.kerfleaf.stock.Stiffness;
  *
  * @param carried every load that was said, in document order
  * @param lifted every build that is lifted onto another
+ * @param filled every build that is filled
  */
-public record Loads(List<Carried> carried, List<Lifted> lifted) {
+public record Loads(List<Carried> carried, List<Lifted> lifted, List<Filled> filled) {
     public Loads {
         carried = List.copyOf(carried);
         lifted = List.copyOf(lifted);
+        filled = List.copyOf(filled);
     }
 
     /**
@@ -89,6 +92,22 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
             Optional<Figure<Length>> outOfPost,
             Optional<Figure<Moment>> tipping,
             Holding holding) {}
+
+    /**
+     * A build with something in it.
+     *
+     * @param part that stands round it
+     * @param what fills it
+     * @param volume of that
+     * @param weight of that, if its density was said
+     * @param together with the wood, if that is known too
+     */
+    public record Filled(
+            String part,
+            String what,
+            Figure<Volume> volume,
+            Optional<Figure<Mass>> weight,
+            Optional<Figure<Mass>> together) {}
 
     /** Fasteners between a lifted build and what it stands on, on either side of where it balances. */
     public record Holding(int left, int right, int front, int back) {

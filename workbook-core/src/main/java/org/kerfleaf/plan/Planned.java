@@ -25,6 +25,7 @@ record Planned(
         Siting siting,
         Carrying carrying,
         Lifting lifting,
+        List<Loads.Filled> filled,
         Optional<Rain> rain,
         Paintwork paintwork,
         Movements movements,

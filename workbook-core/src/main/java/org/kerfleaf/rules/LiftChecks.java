@@ -88,6 +88,24 @@ public final class LiftChecks {
                 "One more person, or a prop to slide it onto, would do. Take shelves and door out first.");
     }
 
+    /**
+     * Check 55 for what stands filled: more than 51 lb (23 kg) is too heavy for one person even close to the body and at
+     * the best height; a team shares less than its sum.
+     */
+    public static Check filled(String of, Mass weight, int people, MeasureStyle style) {
+        Held held = new Held("Lift", of + ", filled", SOURCE, style);
+        Mass most = Mass.ofPounds(LOAD_CONSTANT * people * share(people));
+        double left = most.inPounds() - weight.inPounds();
+        String much = Mass.ofPounds(Math.abs(left)).in(style);
+        return held.level(
+                "Filled it weighs %s. At the best height and close to the body %s may lift %s."
+                        .formatted(weight.in(style), people == 1 ? "one person" : people + " people", most.in(style)),
+                left / most.inPounds(),
+                much + " to spare",
+                "too heavy by " + much,
+                "Fill it where it stands, and empty it before it is moved.");
+    }
+
     /** Check 55, where something it needs was not said. */
     public static Check liftNotKnown(String of, String why, String missing, MeasureStyle style) {
         return new Held("Lift", of, SOURCE, style).notKnown(why, missing);

@@ -685,6 +685,11 @@ public final class Words {
         return Carries.of(what, share);
     }
 
+    /** Fills what stands round; say between which heights, and how heavy it is. @example var soil = fill(floorIn, "potting soil").from("2 in").upTo("11 in").weighs("90 lb/cu ft") */
+    public static Fill fill(Placing round, String what) {
+        return Fill.of(round, what);
+    }
+
     /** Half of what lies on something. @group what it carries @example carries(backIn, halfOf(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */
     public static Carries.Share halfOf(Carries load) {
         return new Carries.Share(load.origin(), 0.5);
@@ -731,6 +736,11 @@ public final class Words {
     /** A session of a group in which everybody builds one; say how many they are and what tools they share. @example session("90 min").builders(24) */
     public static Session session(String time) {
         return new Session(here(), Times.of(time), Optional.empty(), Optional.empty(), Optional.empty(), false);
+    }
+
+    /** Makes so many kits in one go, each with everything for one piece: what is cut and bought is for all of them. @example kits(25) */
+    public static Kits kits(int many) {
+        return Kits.of(here(), many);
     }
 
     /** This step needs a ladder. @example needsLadder() */

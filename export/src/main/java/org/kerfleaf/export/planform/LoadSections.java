@@ -3,6 +3,7 @@ package org.kerfleaf.export.planform;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Carried;
+import org.kerfleaf.plan.Loads.Filled;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.site.SitePlan;
 
@@ -13,6 +14,7 @@ final class LoadSections {
     static void write(Loads loads, Member form) {
         form.list("carried", loads.carried(), LoadSections::carried)
                 .list("lifted", loads.lifted(), LoadSections::lifted)
+                .list("filled", loads.filled(), LoadSections::filled)
                 .words("note", SitePlan.DEFERS);
     }
 
@@ -35,6 +37,14 @@ final class LoadSections {
                         (limit, of) -> limit.words("limit", of.limit().words())
                                 .length("allowed", of.allowed())
                                 .figure("longest", of.longest(), Member::millimetres));
+    }
+
+    private static void filled(Member form, Filled filled) {
+        form.words("part", filled.part())
+                .words("what", filled.what())
+                .figure("volume", filled.volume(), Member::millilitres)
+                .figure("weight", filled.weight(), Member::grams)
+                .figure("together", filled.together(), Member::grams);
     }
 
     private static void lifted(Member form, Lifted lifted) {

@@ -238,6 +238,9 @@ final class WorkSections {
         form.list("lines", cost.lines(), WorkSections::costLine)
                 .figure("bought", cost.bought(), Member::amount)
                 .figure("used", cost.used(), Member::amount)
+                .number("kits", cost.kits())
+                .figure("boughtEach", cost.boughtEach().filter(each -> cost.kits() > 1), Member::amount)
+                .figure("usedEach", cost.usedEach().filter(each -> cost.kits() > 1), Member::amount)
                 .list(
                         "compare",
                         cost.compare(),

@@ -6,6 +6,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Carried;
+import org.kerfleaf.plan.Loads.Filled;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.reason.Figure;
@@ -31,11 +32,13 @@ final class LoadSection {
             section.carried(loads);
         }
         loads.lifted().forEach(section::lifted);
+        loads.filled().forEach(section::filled);
         page.blank();
         page.paragraph(SitePlan.DEFERS);
         page.beforeReasons();
         loads.carried().forEach(section::why);
         loads.lifted().forEach(section::why);
+        loads.filled().forEach(section::why);
     }
 
     private void carried(Loads loads) {
@@ -59,6 +62,24 @@ final class LoadSection {
 
     private String sag(Figure<Length> sag) {
         return SagChecks.thousandths(sag.value(), style);
+    }
+
+    private void filled(Filled filled) {
+        page.paragraph("%s holds %s of %s%s."
+                .formatted(
+                        filled.part(),
+                        filled.volume().value().bulk(style),
+                        filled.what(),
+                        filled.together()
+                                .map(all -> " and weighs %s with it"
+                                        .formatted(all.value().in(style)))
+                                .orElse("; what that weighs is not known")));
+    }
+
+    private void why(Filled filled) {
+        page.why(filled.what() + ", volume", filled.volume());
+        page.why(filled.what() + ", weight", filled.weight());
+        page.why(filled.part() + ", filled", filled.together());
     }
 
     private void lifted(Lifted lifted) {

@@ -59,7 +59,8 @@ final class WorkSections {
                         "Loads",
                         "",
                         !plan.loads().carried().isEmpty()
-                                || !plan.loads().lifted().isEmpty(),
+                                || !plan.loads().lifted().isEmpty()
+                                || !plan.loads().filled().isEmpty(),
                         page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
@@ -194,6 +195,13 @@ final class WorkSections {
         page.blank();
         page.line("As bought  " + amount(cost.bought().map(Figure::value)));
         page.line("As used    " + amount(cost.used().map(Figure::value)));
+        if (cost.kits() > 1) {
+            page.line("One of %d kits: %s as bought, %s as used"
+                    .formatted(
+                            cost.kits(),
+                            amount(cost.boughtEach().map(Figure::value)),
+                            amount(cost.usedEach().map(Figure::value))));
+        }
         if (!cost.notKnown().isEmpty()) {
             page.hanging("Not known, and left out of the totals: ", String.join(", ", cost.notKnown()));
         }

@@ -126,7 +126,8 @@ public final class PlanFixture {
                                 Optional.empty(),
                                 kit.lacks(),
                                 Optional.empty()))
-                        .toList());
+                        .toList(),
+                1);
         return new Plan(
                 plan.title(),
                 plan.style(),
@@ -181,12 +182,12 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 Paintwork.NONE,
-                new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of()),
+                new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of(), 1),
                 List.of(),
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
                 Optional.empty(),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -277,7 +278,7 @@ public final class PlanFixture {
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
                 Optional.of(site()),
-                new Loads(List.of(), List.of()),
+                new Loads(List.of(), List.of(), List.of()),
                 Optional.empty(),
                 Doors.NONE,
                 cautions(),
@@ -652,7 +653,8 @@ public final class PlanFixture {
                                 figure(kit, "price"),
                                 Optional.of(figure(kit.minus(bought), "the kit's total less the build as bought")),
                                 List.of(),
-                                Optional.empty())));
+                                Optional.empty())),
+                1);
     }
 
     private static Stream<BigMoney> used(CostLine line) {

@@ -91,6 +91,8 @@ public final class TypeWords {
             case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
             case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
             case "Carries" -> "a load, like carries(top, \"40 lb/sq ft\")";
+            case "Fill" -> "what fills a build, like fill(sidesIn, \"soil\")";
+            case "Kits" -> "a number of kits, like kits(25)";
             case "Session" -> "a session of a group, like session(\"90 min\")";
             case "Lag" -> "a lag screw";
             case "MitreSaw" -> "a mitre saw";
