@@ -32,6 +32,7 @@ public sealed interface Declaration
                 Session,
                 Ladder,
                 Loud,
+                Coldest,
                 FreeTime,
                 Ahead,
                 People,
