@@ -85,6 +85,7 @@ public final class Planner {
         Finishing finishing = new Finishing(sketch, painting, raining, joints, batch, problems);
         Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
         Siting siting = new Siting(sketch, assembly, bodies, style);
+        siting.look(problems);
         Carrying carrying = new Carrying(sketch, assembly);
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, batch, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());

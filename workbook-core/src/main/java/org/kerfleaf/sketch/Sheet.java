@@ -31,6 +31,15 @@ public record Sheet(
         Optional<Stiffness> stiffness,
         Damp damp)
         implements Declaration {
+    /** @throws SketchException if a size is not more than nothing */
+    public Sheet {
+        String sheet = "“%s” with a ".formatted(name);
+        SketchRun.positive(sheet + "width", width);
+        SketchRun.positive(sheet + "length", length);
+        soldAs.ifPresent(thick -> SketchRun.positive(sheet + "thickness", thick));
+        measured.ifPresent(thick -> SketchRun.positive(sheet + "thickness", thick));
+    }
+
     /** The thickness on its label. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in") */
     public Sheet soldAs(String thickness) {
         return new Sheet(
