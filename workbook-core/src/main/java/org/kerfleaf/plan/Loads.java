@@ -5,21 +5,65 @@ import java.util.Optional;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.site.Moment;
 import org.kerfleaf.sketch.SagLimit;
+import org.kerfleaf.stock.CrossSection;
 import org.kerfleaf.stock.Stiffness;
 
 /**
- * What parts carry, and what people lift. Estimates, all of them.
+ * What goes in, what parts carry, and what people lift. Estimates, all loads of them.
  *
+ * @param contents every kind of thing that must go in, for each it was said to stand on, in document order
  * @param carried every load that was said, in document order
+ * @param snow what lies on roofs and lids, if the ground's snow load was said
  * @param lifted every build that is lifted onto another
  */
-public record Loads(List<Carried> carried, List<Lifted> lifted) {
+public record Loads(List<Contained> contents, List<Carried> carried, Optional<Snow> snow, List<Lifted> lifted) {
+    /** None of them. */
+    public static final Loads NONE = new Loads(List.of(), List.of(), Optional.empty(), List.of());
+
     public Loads {
+        contents = List.copyOf(contents);
         carried = List.copyOf(carried);
         lifted = List.copyOf(lifted);
+    }
+
+    /**
+     * Things of one kind on the pieces of one placing.
+     *
+     * @param name what they are
+     * @param on the part they stand on
+     * @param each how many stand on one piece
+     * @param sideBySide how many of these stand beside each other
+     * @param rooms what they need and what is there, each way of which their size was said
+     */
+    public record Contained(String name, String on, int each, int sideBySide, List<Room> rooms) {
+        public Contained {
+            rooms = List.copyOf(rooms);
+        }
+    }
+
+    /**
+     * Room one way.
+     *
+     * @param way {@code wide}, {@code deep} or {@code high}
+     * @param need clear size that the things need, with room for a hand
+     * @param there clear size that is there, where there is least; empty if it is open that way
+     */
+    public record Room(String way, Figure<Length> need, Optional<Figure<Length>> there) {}
+
+    /**
+     * Snow on everything that keeps it off.
+     *
+     * @param pressure on a roof, seen from above
+     * @param carried by each piece that lies under the sky
+     */
+    public record Snow(Figure<Pressure> pressure, List<Carried> carried) {
+        public Snow {
+            carried = List.copyOf(carried);
+        }
     }
 
     /**
@@ -37,6 +81,7 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
      *
      * @param span how far it hangs free
      * @param onSpan what of the load lies there
+     * @param section of one piece, as it lies
      * @param stiffness along its grain
      * @param sag in the middle when first loaded
      * @param sagInTime the same after months under load
@@ -45,6 +90,7 @@ public record Loads(List<Carried> carried, List<Lifted> lifted) {
     public record Bending(
             Figure<Length> span,
             Figure<Mass> onSpan,
+            CrossSection section,
             Figure<Stiffness> stiffness,
             Figure<Length> sag,
             Figure<Length> sagInTime,

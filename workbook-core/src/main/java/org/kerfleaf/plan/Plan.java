@@ -50,6 +50,7 @@ import org.kerfleaf.sketch.Problem;
  * @param checks in the order of job.md's list of checks
  * @param steps the build steps
  * @param schedule hours of work and waiting
+ * @param buying what to know in the shop, and how it all gets home
  * @param site post, hole and reach, if the build stands in the ground
  * @param loads what parts carry and people lift
  * @param rain where rain goes on the finished build; empty if it stands under a roof or that was not said
@@ -81,6 +82,7 @@ public record Plan(
         List<Check> checks,
         List<PlannedStep> steps,
         Schedule schedule,
+        Buying buying,
         Optional<SitePlan> site,
         Loads loads,
         Optional<Rain> rain,
@@ -125,6 +127,7 @@ public record Plan(
                 checks,
                 steps,
                 schedule,
+                buying,
                 site,
                 loads,
                 rain,

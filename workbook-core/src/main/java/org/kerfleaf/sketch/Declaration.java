@@ -24,6 +24,8 @@ public sealed interface Declaration
                 SiteSaid,
                 Mount,
                 Carries,
+                Contents,
+                Vehicle,
                 WorkTime,
                 Waiting,
                 Session,

@@ -3,6 +3,7 @@ package org.kerfleaf.sketch;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** One thing said of the place. */
@@ -15,6 +16,9 @@ public sealed interface OfSite {
 
     /** How high the ground is above the sea. */
     record AboveSea(Length height) implements OfSite {}
+
+    /** How much snow lies on the ground. */
+    record Snow(Pressure onTheGround) implements OfSite {}
 
     /** Whether rain falls on it. */
     record RainedOn(boolean falls) implements OfSite {}

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.stock.Stiffness;
+import org.kerfleaf.stock.Surface;
 
 /**
  * A sheet that can be bought.
@@ -16,6 +17,7 @@ import org.kerfleaf.stock.Stiffness;
  * @param price of one sheet, if said
  * @param bond how its glue stands the weather, if said
  * @param stiffness its modulus of elasticity along the grain, if said
+ * @param surface how its faces left the mill; unsanded unless said
  * @group what we buy
  */
 public record Sheet(
@@ -27,7 +29,8 @@ public record Sheet(
         Optional<Length> measured,
         Optional<Money> price,
         Optional<Bond> bond,
-        Optional<Stiffness> stiffness)
+        Optional<Stiffness> stiffness,
+        Surface surface)
         implements Declaration {
     /** The thickness on its label. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in") */
     public Sheet soldAs(String thickness) {
@@ -40,7 +43,8 @@ public record Sheet(
                 measured,
                 price,
                 bond,
-                stiffness);
+                stiffness,
+                surface);
     }
 
     /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
@@ -50,13 +54,22 @@ public record Sheet(
 
     /** What a caliper says, where that is a size the reader may change. */
     public Sheet measured(Length thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness);
+        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, surface);
     }
 
     /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
     public Sheet costs(String each) {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)), bond, stiffness);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                Optional.of(SketchRun.price(each)),
+                bond,
+                stiffness,
+                surface);
     }
 
     /**
@@ -65,7 +78,8 @@ public record Sheet(
      * @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").bondedForExterior()
      */
     public Sheet bondedForExterior() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR), stiffness);
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR), stiffness, surface);
     }
 
     /**
@@ -74,12 +88,14 @@ public record Sheet(
      * @example sheet("sheathing", "48 in", "96 in").soldAs("1/2 in").bondedForExposure1()
      */
     public Sheet bondedForExposure1() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1), stiffness);
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1), stiffness, surface);
     }
 
     /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
     public Sheet bondedForInterior() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR), stiffness);
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR), stiffness, surface);
     }
 
     /**
@@ -89,7 +105,25 @@ public record Sheet(
      */
     public Sheet stiffness(String modulus) {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, bond, Optional.of(Stiffness.parse(modulus)));
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                bond,
+                Optional.of(Stiffness.parse(modulus)),
+                surface);
+    }
+
+    /**
+     * Sanded on both faces, as its label says; its thickness then keeps to narrower limits.
+     *
+     * @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").sanded()
+     */
+    public Sheet sanded() {
+        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, Surface.SANDED);
     }
 
     /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */

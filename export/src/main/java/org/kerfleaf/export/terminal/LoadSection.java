@@ -1,11 +1,13 @@
 package org.kerfleaf.export.terminal;
 
+import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Carried;
+import org.kerfleaf.plan.Loads.Contained;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.reason.Figure;
@@ -24,28 +26,69 @@ final class LoadSection {
         this.page = page;
     }
 
+    static boolean isWorthIt(Plan plan) {
+        Loads loads = plan.loads();
+        return !loads.contents().isEmpty()
+                || !loads.carried().isEmpty()
+                || loads.snow().isPresent()
+                || !loads.lifted().isEmpty();
+    }
+
     static void write(Plan plan, Page page) {
         LoadSection section = new LoadSection(plan.style(), page);
         Loads loads = plan.loads();
-        if (!loads.carried().isEmpty()) {
-            section.carried(loads);
+        if (!loads.contents().isEmpty()) {
+            section.contents(loads);
         }
+        if (!loads.carried().isEmpty()) {
+            section.carried("Part", loads.carried());
+        }
+        loads.snow().ifPresent(snow -> section.carried("Under snow", snow.carried()));
         loads.lifted().forEach(section::lifted);
-        page.blank();
         page.paragraph(SitePlan.DEFERS);
         page.beforeReasons();
+        loads.contents().forEach(section::why);
         loads.carried().forEach(section::why);
+        loads.snow().ifPresent(snow -> {
+            page.why("snow on a roof", snow.pressure());
+            snow.carried().forEach(section::why);
+        });
         loads.lifted().forEach(section::why);
     }
 
-    private void carried(Loads loads) {
+    private void contents(Loads loads) {
         Grid grid = new Grid()
-                .words("Part")
+                .words("Goes in")
+                .words("On")
+                .number("On each")
+                .words("Way")
+                .number("Needs clear")
+                .number("There");
+        for (Contained things : loads.contents()) {
+            for (Loads.Room room : things.rooms()) {
+                grid.row(
+                        Cell.of(things.name()),
+                        Cell.of(things.on()),
+                        Cell.of(things.each()),
+                        Cell.of(room.way()),
+                        Cell.of(room.need().value().in(style)),
+                        Cell.of(room.there()
+                                .map(there -> there.value().in(style))
+                                .orElse("open")));
+            }
+        }
+        page.grid(grid);
+        page.blank();
+    }
+
+    private void carried(String head, List<Carried> all) {
+        Grid grid = new Grid()
+                .words(head)
                 .number("Carries")
                 .number("Spans")
                 .number("Sags")
                 .number("In time");
-        for (Carried carried : loads.carried()) {
+        for (Carried carried : all) {
             Optional<Bending> bending = carried.bending();
             grid.row(
                     Cell.of(carried.part()),
@@ -55,6 +98,7 @@ final class LoadSection {
                     Cell.of(bending.map(b -> sag(b.sagInTime())).orElse(NOT_KNOWN)));
         }
         page.grid(grid);
+        page.blank();
     }
 
     private String sag(Figure<Length> sag) {
@@ -62,7 +106,6 @@ final class LoadSection {
     }
 
     private void lifted(Lifted lifted) {
-        page.blank();
         page.line("Lifted with " + lifted.part());
         Grid grid = new Grid().words("").words("");
         row(grid, "weight", lifted.weight().map(w -> w.value().in(style)));
@@ -83,10 +126,19 @@ final class LoadSection {
                 "fixings before anybody lets go",
                 Optional.of(lifted.holding().eachSide() + " on each side of where it balances"));
         page.gridWithoutHead(grid);
+        page.blank();
     }
 
     private static void row(Grid grid, String name, Optional<String> words) {
         grid.row(Cell.of(name), Cell.of(words.orElse(NOT_KNOWN)));
+    }
+
+    private void why(Contained things) {
+        for (Loads.Room room : things.rooms()) {
+            String name = "%s on %s, %s".formatted(things.name(), things.on(), room.way());
+            page.why(name + ", needed", room.need());
+            page.why(name + ", there", room.there());
+        }
     }
 
     private void why(Carried carried) {

@@ -53,13 +53,9 @@ final class WorkSections {
                         page -> DoorText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 PaintSection.of(plan),
+                BuyingText.of(plan),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
-                new Section(
-                        "Loads",
-                        "",
-                        !plan.loads().carried().isEmpty()
-                                || !plan.loads().lifted().isEmpty(),
-                        page -> LoadSection.write(plan, page)),
+                new Section("Loads", "", LoadSection.isWorthIt(plan), page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),

@@ -39,6 +39,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -148,6 +149,7 @@ public final class PlanFixture {
                 plan.checks(),
                 plan.steps(),
                 plan.schedule(),
+                plan.buying(),
                 plan.site(),
                 plan.loads(),
                 plan.rain(),
@@ -183,8 +185,9 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
+                Buying.NOTHING,
                 Optional.empty(),
-                new Loads(List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -217,6 +220,7 @@ public final class PlanFixture {
                 plan.checks(),
                 plan.steps(),
                 plan.schedule(),
+                plan.buying(),
                 plan.site(),
                 plan.loads(),
                 plan.rain(),
@@ -272,8 +276,9 @@ public final class PlanFixture {
                         List.of(4),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
+                Buying.NOTHING,
                 Optional.of(site()),
-                new Loads(List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 cautions(),

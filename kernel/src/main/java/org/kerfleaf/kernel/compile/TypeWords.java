@@ -34,7 +34,8 @@ public final class TypeWords {
             "Mount",
             "Ratio",
             "Area",
-            "Size");
+            "Size",
+            "Vehicle");
 
     private TypeWords() {}
 
@@ -91,6 +92,7 @@ public final class TypeWords {
             case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
             case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
             case "Carries" -> "a load, like carries(top, \"40 lb/sq ft\")";
+            case "Contents" -> "things that go in, like contents(\"Seed box\")";
             case "Session" -> "a session of a group, like session(\"90 min\")";
             case "Lag" -> "a lag screw";
             case "MitreSaw" -> "a mitre saw";

@@ -1,0 +1,151 @@
+package org.kerfleaf.cutting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.kerfleaf.measure.Length;
+
+/**
+ * The fewest cuts after which a sheet or board is in pieces that can be carried: edge-to-edge cuts that its layout makes anyway, so
+ * that none goes through a part. What is trimmed off stays on, since a shop's saw follows the factory edge.
+ */
+public final class ShopCutting {
+    private ShopCutting() {}
+
+    /** A piece in hand, from the sheet's corner. */
+    public record Piece(Length x, Length y, Length length, Length width) {
+        Length low(boolean across) {
+            return across ? x : y;
+        }
+
+        Length high(boolean across) {
+            return across ? x.plus(length) : y.plus(width);
+        }
+    }
+
+    /** The cuts in the order to make them, and the pieces they leave, largest first. */
+    public record Result(List<SheetCut> cuts, List<Piece> pieces) {}
+
+    /**
+     * The fewest of a sheet's cuts, at most so many, after which every piece can be carried; empty where none do.
+     *
+     * @param carried whether a piece of that length and width can be
+     */
+    public static Optional<Result> of(SheetLayout layout, int most, Predicate<Piece> carried) {
+        SheetSize sheet = layout.sheet();
+        List<Piece> whole = List.of(new Piece(Length.ZERO, Length.ZERO, sheet.length(), sheet.width()));
+        for (int cuts = 0; cuts <= most; cuts++) {
+            Optional<Result> found = with(layout, whole, List.of(), cuts, carried);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Divides the first piece that cannot be carried, since no cut elsewhere would help it. */
+    private static Optional<Result> with(
+            SheetLayout layout, List<Piece> pieces, List<SheetCut> made, int left, Predicate<Piece> carried) {
+        Optional<Piece> tooLarge =
+                pieces.stream().filter(piece -> !carried.test(piece)).findFirst();
+        if (tooLarge.isEmpty()) {
+            return Optional.of(new Result(made, largestFirst(pieces)));
+        }
+        if (left == 0) {
+            return Optional.empty();
+        }
+        for (SheetCut cut : layout.cuts()) {
+            if (parts(cut, tooLarge.get(), layout.sheet().trim())) {
+                List<Piece> after = new ArrayList<>(pieces);
+                after.remove(tooLarge.get());
+                after.addAll(halves(cut, tooLarge.get(), layout.sheet().kerf()));
+                List<SheetCut> more = new ArrayList<>(made);
+                more.add(cut);
+                Optional<Result> found = with(layout, after, more, left - 1, carried);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a cut of the layout goes through a piece from edge to edge, but for what is trimmed off there. */
+    private static boolean parts(SheetCut cut, Piece piece, Length trim) {
+        boolean across = cut.across();
+        boolean within = cut.at().isLongerThan(piece.low(across)) && cut.at().isShorterThan(piece.high(across));
+        boolean begins = !cut.from().minus(trim).isLongerThan(piece.low(!across));
+        boolean ends = !cut.to().plus(trim).isShorterThan(piece.high(!across));
+        return within && begins && ends;
+    }
+
+    private static List<Piece> halves(SheetCut cut, Piece piece, Length kerf) {
+        Length beyond = cut.at().plus(kerf);
+        List<Piece> halves = new ArrayList<>();
+        if (cut.across()) {
+            halves.add(new Piece(piece.x(), piece.y(), cut.at().minus(piece.x()), piece.width()));
+            halves.add(new Piece(beyond, piece.y(), piece.high(true).minus(beyond), piece.width()));
+        } else {
+            halves.add(new Piece(piece.x(), piece.y(), piece.length(), cut.at().minus(piece.y())));
+            halves.add(new Piece(
+                    piece.x(), beyond, piece.length(), piece.high(false).minus(beyond)));
+        }
+        halves.removeIf(half -> !half.length().isPositive() || !half.width().isPositive());
+        return halves;
+    }
+
+    private static List<Piece> largestFirst(List<Piece> pieces) {
+        return pieces.stream()
+                .sorted(Comparator.comparing((Piece piece) -> piece.length().by(piece.width()))
+                        .reversed())
+                .toList();
+    }
+
+    // ---- boards ----------------------------------------------------------------------------------------------------
+
+    /** Where a board is cut between two of its parts, from its untrimmed left end, and the lengths that go home. */
+    public record BoardResult(List<BoardCut> cuts, List<Length> pieces) {}
+
+    /** A cut between two parts. @param after the part it ends; @param before the part beyond it, empty for the offcut */
+    public record BoardCut(Length at, String after, Optional<String> before) {}
+
+    /** The fewest cuts between parts, at most so many, after which no piece is longer than that; empty where none do. */
+    public static Optional<BoardResult> of(BoardLayout layout, int most, Length longest) {
+        BoardSize board = layout.board();
+        List<BoardCut> cuts = new ArrayList<>();
+        List<Length> pieces = new ArrayList<>();
+        Length from = Length.ZERO;
+        while (board.length().minus(from).isLongerThan(longest)) {
+            Length begin = from;
+            Optional<BoardCut> furthest = ends(layout).stream()
+                    .filter(cut -> cut.at().isLongerThan(begin)
+                            && !cut.at().minus(begin).isLongerThan(longest)
+                            && cut.at().plus(board.kerf()).isShorterThan(board.length()))
+                    .reduce((one, other) -> other);
+            if (furthest.isEmpty() || cuts.size() == most) {
+                return Optional.empty();
+            }
+            cuts.add(furthest.get());
+            pieces.add(furthest.get().at().minus(from));
+            from = furthest.get().at().plus(board.kerf());
+        }
+        pieces.add(board.length().minus(from));
+        pieces.sort(Comparator.reverseOrder());
+        return Optional.of(new BoardResult(cuts, pieces));
+    }
+
+    /** The end of every part, from the left. */
+    private static List<BoardCut> ends(BoardLayout layout) {
+        List<BoardCut> ends = new ArrayList<>();
+        List<BoardLayout.BoardPlacement> parts = layout.placements();
+        for (int i = 0; i < parts.size(); i++) {
+            Optional<String> next =
+                    i + 1 < parts.size() ? Optional.of(parts.get(i + 1).part()) : Optional.empty();
+            ends.add(new BoardCut(
+                    parts.get(i).at().plus(parts.get(i).length()), parts.get(i).part(), next));
+        }
+        return ends;
+    }
+}
