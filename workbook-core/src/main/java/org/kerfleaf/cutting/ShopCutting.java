@@ -8,8 +8,8 @@ import java.util.function.Predicate;
 import org.kerfleaf.measure.Length;
 
 /**
- * The fewest cuts after which a sheet or board is in pieces that can be carried: edge-to-edge cuts that its layout makes anyway, so
- * that none goes through a part. What is trimmed off stays on, since a shop's saw follows the factory edge.
+ * The fewest cuts after which a sheet or board is in pieces that can be carried: edge to edge, where its layout cuts anyway, so that
+ * none goes through a part. What is trimmed off stays on, since a shop's saw follows the factory edge.
  */
 public final class ShopCutting {
     private ShopCutting() {}
@@ -57,7 +57,7 @@ public final class ShopCutting {
             return Optional.empty();
         }
         for (SheetCut cut : layout.cuts()) {
-            if (parts(cut, tooLarge.get(), layout.sheet().trim())) {
+            if (parts(cut, tooLarge.get(), layout)) {
                 List<Piece> after = new ArrayList<>(pieces);
                 after.remove(tooLarge.get());
                 after.addAll(halves(cut, tooLarge.get(), layout.sheet().kerf()));
@@ -72,13 +72,18 @@ public final class ShopCutting {
         return Optional.empty();
     }
 
-    /** Whether a cut of the layout goes through a piece from edge to edge, but for what is trimmed off there. */
-    private static boolean parts(SheetCut cut, Piece piece, Length trim) {
+    /** Whether a cut at that place, from edge to edge of a piece, goes through no part: where it is longer than the layout's, through offcuts. */
+    private static boolean parts(SheetCut cut, Piece piece, SheetLayout layout) {
         boolean across = cut.across();
+        Length end = cut.at().plus(layout.sheet().kerf());
         boolean within = cut.at().isLongerThan(piece.low(across)) && cut.at().isShorterThan(piece.high(across));
-        boolean begins = !cut.from().minus(trim).isLongerThan(piece.low(!across));
-        boolean ends = !cut.to().plus(trim).isShorterThan(piece.high(!across));
-        return within && begins && ends;
+        return within
+                && layout.placements().stream()
+                        .map(placed -> new Piece(placed.x(), placed.y(), placed.length(), placed.width()))
+                        .filter(part -> part.low(!across).isShorterThan(piece.high(!across))
+                                && piece.low(!across).isShorterThan(part.high(!across)))
+                        .noneMatch(part ->
+                                part.low(across).isShorterThan(end) && cut.at().isShorterThan(part.high(across)));
     }
 
     private static List<Piece> halves(SheetCut cut, Piece piece, Length kerf) {
