@@ -1,6 +1,7 @@
 package org.kerfleaf.cutting;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,11 +26,16 @@ public final class ShopCutting {
         }
     }
 
-    /** The cuts in the order to make them, and the pieces they leave, largest first. */
-    public record Result(List<SheetCut> cuts, List<Piece> pieces) {}
+    /**
+     * The cuts in the order to make them, and the pieces they leave, largest first. Of two that run the same way the further one comes
+     * first, so that both are measured from a factory edge.
+     *
+     * @param leavesTooLarge whether a piece without any part cannot be carried: it may be cut as one likes
+     */
+    public record Result(List<SheetCut> cuts, List<Piece> pieces, boolean leavesTooLarge) {}
 
     /**
-     * The fewest of a sheet's cuts, at most so many, after which every piece can be carried; empty where none do.
+     * The fewest of a sheet's cuts, at most so many, after which every piece with a part in it can be carried; empty where none do.
      *
      * @param carried whether a piece of that length and width can be
      */
@@ -48,10 +54,12 @@ public final class ShopCutting {
     /** Divides the first piece that cannot be carried, since no cut elsewhere would help it. */
     private static Optional<Result> with(
             SheetLayout layout, List<Piece> pieces, List<SheetCut> made, int left, Predicate<Piece> carried) {
-        Optional<Piece> tooLarge =
-                pieces.stream().filter(piece -> !carried.test(piece)).findFirst();
+        Optional<Piece> tooLarge = pieces.stream()
+                .filter(piece -> !carried.test(piece) && holdsAPart(piece, layout))
+                .findFirst();
         if (tooLarge.isEmpty()) {
-            return Optional.of(new Result(made, largestFirst(pieces)));
+            return Optional.of(new Result(
+                    inOrder(made), largestFirst(pieces), !pieces.stream().allMatch(carried)));
         }
         if (left == 0) {
             return Optional.empty();
@@ -86,6 +94,21 @@ public final class ShopCutting {
                                 part.low(across).isShorterThan(end) && cut.at().isShorterThan(part.high(across)));
     }
 
+    private static boolean holdsAPart(Piece piece, SheetLayout layout) {
+        return layout.placements().stream()
+                .anyMatch(placed -> placed.x().isShorterThan(piece.high(true))
+                        && piece.x().isShorterThan(placed.x().plus(placed.length()))
+                        && placed.y().isShorterThan(piece.high(false))
+                        && piece.y().isShorterThan(placed.y().plus(placed.width())));
+    }
+
+    private static List<SheetCut> inOrder(List<SheetCut> made) {
+        boolean further = made.size() == 2
+                && made.get(0).across() == made.get(1).across()
+                && made.get(0).at().isShorterThan(made.get(1).at());
+        return further ? List.of(made.get(1), made.get(0)) : made;
+    }
+
     private static List<Piece> halves(SheetCut cut, Piece piece, Length kerf) {
         Length beyond = cut.at().plus(kerf);
         List<Piece> halves = new ArrayList<>();
@@ -110,8 +133,12 @@ public final class ShopCutting {
 
     // ---- boards ----------------------------------------------------------------------------------------------------
 
-    /** Where a board is cut between two of its parts, from its untrimmed left end, and the lengths that go home. */
-    public record BoardResult(List<BoardCut> cuts, List<Length> pieces) {}
+    /**
+     * Where a board is cut between two of its parts, from its untrimmed left end, the furthest first, and the lengths that go home.
+     *
+     * @param leavesTooLong whether what is left over is too long: it may be cut as one likes
+     */
+    public record BoardResult(List<BoardCut> cuts, List<Length> pieces, boolean leavesTooLong) {}
 
     /** A cut between two parts. @param after the part it ends; @param before the part beyond it, empty for the offcut */
     public record BoardCut(Length at, String after, Optional<String> before) {}
@@ -122,7 +149,7 @@ public final class ShopCutting {
         List<BoardCut> cuts = new ArrayList<>();
         List<Length> pieces = new ArrayList<>();
         Length from = Length.ZERO;
-        while (board.length().minus(from).isLongerThan(longest)) {
+        while (board.length().minus(from).isLongerThan(longest) && holdsAPart(layout, from)) {
             Length begin = from;
             Optional<BoardCut> furthest = ends(layout).stream()
                     .filter(cut -> cut.at().isLongerThan(begin)
@@ -136,9 +163,15 @@ public final class ShopCutting {
             pieces.add(furthest.get().at().minus(from));
             from = furthest.get().at().plus(board.kerf());
         }
-        pieces.add(board.length().minus(from));
+        Length rest = board.length().minus(from);
+        pieces.add(rest);
         pieces.sort(Comparator.reverseOrder());
-        return Optional.of(new BoardResult(cuts, pieces));
+        Collections.reverse(cuts);
+        return Optional.of(new BoardResult(cuts, pieces, rest.isLongerThan(longest)));
+    }
+
+    private static boolean holdsAPart(BoardLayout layout, Length from) {
+        return layout.placements().stream().anyMatch(placed -> !placed.at().isShorterThan(from));
     }
 
     /** The end of every part, from the left. */

@@ -36,6 +36,8 @@ final class Bringing {
     /** Where two would not do, this many are tried, to say what would. */
     private static final int TRIED = 5;
 
+    private static final String REST = " What is left over does not fit either: have that cut as you like.";
+
     private static final String MISSING_LENGTH =
             "How long it is inside was not said: vehicle(...).longInside(\"70 in\").";
 
@@ -110,9 +112,10 @@ final class Bringing {
         String words = switch (way) {
             case WHOLE -> "It lies flat inside as it is.";
             case CUT ->
-                "Ask for %s; no part is harmed.%s"
+                "Ask for %s; no part is harmed.%s%s"
                         .formatted(
                                 cuts.stream().map(this::shopWords).collect(Collectors.joining(", then ")),
+                                found.orElseThrow().leavesTooLarge() ? REST : "",
                                 vehicle.longInside().isPresent() ? "" : " " + missing());
             case NOT_KNOWN -> missing();
             case NOT -> sheetWouldDo(layout, fits);
@@ -191,7 +194,9 @@ final class Bringing {
             return "No two cuts of the layout are enough; %d are: %s. Or have it delivered."
                     .formatted(
                             more.get().cuts().size(),
-                            more.get().cuts().stream().map(this::shopWords).collect(Collectors.joining(", then ")));
+                            more.get().cuts().stream()
+                                    .map(cut -> String.valueOf(cut.number()))
+                                    .collect(Collectors.joining(", ")));
         }
         Optional<String> tooLarge = layout.placements().stream()
                 .filter(placed -> !fits(placed.length(), placed.width()))
@@ -255,7 +260,12 @@ final class Bringing {
         String cuts = found.get().cuts().stream()
                 .map(cut -> "a cut %s from one end, %s".formatted(cut.at().in(style), between(cut)))
                 .collect(Collectors.joining(", then "));
-        return board(layout, number, Way.CUT, found, "Ask for %s; no part is harmed.".formatted(cuts));
+        return board(
+                layout,
+                number,
+                Way.CUT,
+                found,
+                "Ask for %s; no part is harmed.%s".formatted(cuts, found.get().leavesTooLong() ? REST : ""));
     }
 
     private static String between(ShopCutting.BoardCut cut) {

@@ -3,6 +3,7 @@ package org.kerfleaf.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.reason.Figure;
@@ -14,15 +15,54 @@ import org.kerfleaf.stock.BoardMeasure;
  * @param sheets what each kind of wood sheet may measure and still be what its label says
  * @param boards what is bought of each length of lumber by board measure, where its name is a nominal size
  * @param home how each sheet and board gets home, if the vehicle was said
+ * @param instead stocks of which one is bought, each with what it would come to; filled once the workbook has run with each
  */
-public record Buying(List<SheetAsSold> sheets, List<Yard> boards, Optional<Home> home) {
+public record Buying(List<SheetAsSold> sheets, List<Yard> boards, Optional<Home> home, List<OneOf> instead) {
     /** Nothing is bought. */
-    public static final Buying NOTHING = new Buying(List.of(), List.of(), Optional.empty());
+    public static final Buying NOTHING = new Buying(List.of(), List.of(), Optional.empty(), List.of());
 
     public Buying {
         sheets = List.copyOf(sheets);
         boards = List.copyOf(boards);
+        instead = List.copyOf(instead);
     }
+
+    /** The same with what each stock would come to. */
+    Buying with(List<OneOf> choices) {
+        return new Buying(sheets, boards, home, choices);
+    }
+
+    /** Stocks of which one is bought. @param label of the size by which it is chosen */
+    public record OneOf(String label, List<Choice> choices) {
+        public OneOf {
+            choices = List.copyOf(choices);
+        }
+    }
+
+    /**
+     * One stock, and what the whole plan comes to with it.
+     *
+     * @param planned whether it is the one that this plan buys
+     * @param fits whether every part comes out of it, and everything finds its place
+     * @param fit the same in words, with checks that fall short only with it
+     * @param bought how many sheets or boards
+     * @param price of these, if known
+     * @param all that the build costs as bought, if every price is known
+     * @param sags the part of it that sags most, if a load was said
+     * @param sag how far that sags at first
+     * @param weight of everything, if every density is known
+     */
+    public record Choice(
+            String stock,
+            boolean planned,
+            boolean fits,
+            String fit,
+            int bought,
+            Optional<Money> price,
+            Optional<Money> all,
+            Optional<String> sags,
+            Optional<Figure<Length>> sag,
+            Optional<Figure<Mass>> weight) {}
 
     /**
      * What a sheet may measure.

@@ -29,6 +29,7 @@ public record Change(Topic topic, String subject, String aspect, Optional<Quanti
         HARDWARE("Hardware"),
         FINISH("Finish"),
         COST("Cost"),
+        LOADS("Loads"),
         SITE("Site"),
         CHECKS("Checks");
 

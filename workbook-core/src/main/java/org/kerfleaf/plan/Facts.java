@@ -43,7 +43,9 @@ final class Facts {
         plan.bounds().forEach(bound -> put(Topic.STOCK, bound.stock(), "bought", Count.of(bound.bought())));
         plan.hardware().forEach(this::hardware);
         plan.finish().forEach(this::finish);
+        plan.buying().home().ifPresent(this::home);
         cost(plan.cost());
+        loads(plan.loads());
         plan.site().ifPresent(this::site);
         plan.checks()
                 .forEach(check -> put(
@@ -161,6 +163,35 @@ final class Facts {
         for (Cost.KitComparison kit : cost.compare()) {
             total("less than “%s”".formatted(kit.name()), kit.difference());
         }
+    }
+
+    private void home(Buying.Home home) {
+        for (Buying.Load load : home.loads()) {
+            put(Topic.STOCK, load.name(), "home", new Said(load.way().words()));
+            load.cuts().forEach(cut -> put(Topic.STOCK, load.name(), "cut in the shop at", cut.at()));
+        }
+    }
+
+    private void loads(Loads loads) {
+        for (Loads.Contained things : loads.contents()) {
+            String subject = things.name() + " on " + things.on();
+            put(Topic.LOADS, subject, "on each", Count.of(things.each()));
+            for (Loads.Room room : things.rooms()) {
+                put(Topic.LOADS, subject, "needs clear, " + room.way(), room.need());
+                room.there().ifPresent(there -> put(Topic.LOADS, subject, "clear there, " + room.way(), there));
+            }
+        }
+        loads.carried().forEach(carried -> carried(carried.part(), carried));
+        loads.snow()
+                .ifPresent(snow -> snow.carried().forEach(carried -> carried("snow on " + carried.part(), carried)));
+    }
+
+    private void carried(String subject, Loads.Carried carried) {
+        put(Topic.LOADS, subject, "load", carried.load());
+        carried.bending().ifPresent(bending -> {
+            put(Topic.LOADS, subject, "span", bending.span());
+            put(Topic.LOADS, subject, "sag", bending.sag());
+        });
     }
 
     private void total(String subject, Optional<Figure<Money>> sum) {

@@ -106,6 +106,15 @@ public record Plan(
     public Plan withProblems(List<Problem> further) {
         List<Problem> all = new ArrayList<>(further);
         all.addAll(problems);
+        return with(buying, all);
+    }
+
+    /** This plan with what it would come to with another stock. */
+    Plan withInstead(List<Buying.OneOf> choices) {
+        return with(buying.with(choices), problems);
+    }
+
+    private Plan with(Buying bought, List<Problem> wrong) {
         return new Plan(
                 title,
                 style,
@@ -127,7 +136,7 @@ public record Plan(
                 checks,
                 steps,
                 schedule,
-                buying,
+                bought,
                 site,
                 loads,
                 rain,
@@ -136,7 +145,7 @@ public record Plan(
                 overall,
                 chains,
                 weight,
-                List.copyOf(all));
+                List.copyOf(wrong));
     }
 
     /** The fasteners of every contact, each in its place in the build, in the order of the joints. */

@@ -30,7 +30,7 @@ final class Shopping {
     }
 
     Buying buying() {
-        return new Buying(sheets(), yards(), Bringing.home(sketch, stocking, parts, style));
+        return new Buying(sheets(), yards(), Bringing.home(sketch, stocking, parts, style), List.of());
     }
 
     private List<SheetAsSold> sheets() {

@@ -52,7 +52,7 @@ public final class ContentsChecks {
         boolean touches = need.isWithin(there.get(), Touching.TOLERANCE);
         Length clear = touches ? need : there.get();
         return held.atLeast(
-                "Clear %s, room for a hand counted; %s are there.".formatted(way, Say.fine(clear, style)),
+                "%s are clear there, %s, for the things and a hand.".formatted(Say.fine(clear, style), way),
                 clear,
                 need,
                 "They no longer fit. Make the inside %s larger that way, or say how much room a hand really needs: handRoom(...)."

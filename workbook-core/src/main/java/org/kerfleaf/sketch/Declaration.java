@@ -25,6 +25,7 @@ public sealed interface Declaration
                 Mount,
                 Carries,
                 Contents,
+                Instead,
                 Vehicle,
                 WorkTime,
                 Waiting,

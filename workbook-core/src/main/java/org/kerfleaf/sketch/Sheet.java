@@ -1,5 +1,6 @@
 package org.kerfleaf.sketch;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
@@ -132,6 +133,22 @@ public record Sheet(
                 .orElseThrow(() -> new SketchException(
                         "“%s” has no thickness. Say .soldAs(\"3/4 in\"), and .measured(...) once a caliper has been on it."
                                 .formatted(name)));
+    }
+
+    /**
+     * This, or one of these instead: the plan is made with this one and tells what each of the others would come to. The reader
+     * may change which is bought.
+     *
+     * @example sheet("half-inch ply", "48 in", "96 in").soldAs("1/2 in").orInstead(sheet("thinner ply", "48 in", "96 in").soldAs("15/32 in"))
+     */
+    public Sheet orInstead(Sheet... others) {
+        String chosen = Instead.choose(
+                new Instead.Stock(name, name),
+                Arrays.stream(others).map(other -> new Instead.Stock(other.name(), other.name())));
+        return Arrays.stream(others)
+                .filter(other -> other.name().equals(chosen))
+                .findFirst()
+                .orElse(this);
     }
 
     /** How many of it are bought; known when planned. @group asked of the plan @example ply.bought() */

@@ -109,7 +109,7 @@ class BringingTest {
         "96 in, as it is, ''",
         "95 in, cut in the shop, 90.25",
         "60 1/8 in, cut in the shop, 60.125",
-        "60 in, cut in the shop, 30",
+        "60 in, cut in the shop, 60.125",
         "29 in, not in this vehicle, ''"
     })
     void board_isCutBetweenTwoParts(String longInside, String goes, String at) {

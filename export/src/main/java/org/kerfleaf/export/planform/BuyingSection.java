@@ -23,7 +23,25 @@ final class BuyingSection {
                                 .length("length", of.length())
                                 .number("count", of.count())
                                 .figure("boardFeet", of.measure(), feet -> Member.decimal(feet.boardFeet())))
-                .optional("home", buying.home(), BuyingSection::home);
+                .optional("home", buying.home(), BuyingSection::home)
+                .list(
+                        "instead",
+                        buying.instead(),
+                        (one, of) ->
+                                one.words("size", of.label()).list("choices", of.choices(), BuyingSection::choice));
+    }
+
+    private static void choice(Member form, Buying.Choice choice) {
+        form.words("stock", choice.stock())
+                .isTrue("planned", choice.planned())
+                .isTrue("fits", choice.fits())
+                .words("fit", choice.fit())
+                .number("bought", choice.bought())
+                .money("price", choice.price())
+                .money("all", choice.all())
+                .words("sags", choice.sags())
+                .figure("sag", choice.sag(), Member::millimetres)
+                .figure("weight", choice.weight(), Member::grams);
     }
 
     private static void home(Member form, Buying.Home home) {

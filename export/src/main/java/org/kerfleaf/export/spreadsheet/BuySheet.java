@@ -40,6 +40,7 @@ final class BuySheet {
         table.filtered();
         sheet.totals();
         sheet.home(book);
+        book.plan().buying().instead().forEach(oneOf -> sheet.instead(oneOf, printed));
         return sheet;
     }
 
@@ -90,6 +91,31 @@ final class BuySheet {
                         .count("number", load.count());
             }
         });
+    }
+
+    /** What the build comes to with each stock of which one is bought. */
+    private void instead(Buying.OneOf oneOf, Printed printed) {
+        Table choices = table.leaf()
+                .nextTable(
+                        "One of these",
+                        List.of(
+                                Column.skip(),
+                                Column.skip(),
+                                Column.text("planned", "", 0),
+                                Column.text("what", "What", 0),
+                                Column.text("fit", "Fit", 0),
+                                Column.number("number", "Number", 0),
+                                Column.number("price", printed.moneyHead("Price"), 0),
+                                Column.number("all", printed.moneyHead("All costs"), 0)));
+        for (Buying.Choice choice : oneOf.choices()) {
+            Line line = choices.row()
+                    .text("planned", choice.planned() ? "as planned" : "")
+                    .text("what", choice.stock())
+                    .text("fit", choice.fit())
+                    .count("number", choice.bought());
+            choice.price().ifPresentOrElse(price -> line.money("price", price), () -> line.notKnown("price"));
+            choice.all().ifPresentOrElse(all -> line.money("all", all), () -> line.notKnown("all"));
+        }
     }
 
     boolean isEmpty() {

@@ -1,16 +1,20 @@
 package org.kerfleaf.export.terminal;
 
 import java.util.Optional;
+import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Buying.SheetAsSold;
 import org.kerfleaf.plan.Buying.Yard;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.rules.SagChecks;
 import org.kerfleaf.rules.Tolerances;
 
 /** What to know in the shop: what a sheet may measure, how much lumber it is, and what to ask for so that it gets home. */
 final class BuyingText {
+    private static final String NOT_KNOWN = "not known";
+
     private final MeasureStyle style;
     private final Page page;
 
@@ -23,7 +27,8 @@ final class BuyingText {
         Buying buying = plan.buying();
         boolean any = !buying.sheets().isEmpty()
                 || !buying.boards().isEmpty()
-                || buying.home().isPresent();
+                || buying.home().isPresent()
+                || !buying.instead().isEmpty();
         return new Section("In the shop", "", any, page -> new BuyingText(plan.style(), page).write(buying));
     }
 
@@ -36,6 +41,7 @@ final class BuyingText {
             boards(buying);
         }
         buying.home().ifPresent(this::home);
+        buying.instead().forEach(this::instead);
         page.beforeReasons();
         buying.sheets().forEach(this::why);
         buying.boards().forEach(yard -> page.why(name(yard), yard.measure()));
@@ -87,8 +93,40 @@ final class BuyingText {
         }
     }
 
+    private void instead(Buying.OneOf oneOf) {
+        page.blank();
+        Grid grid = new Grid()
+                .words("One of these")
+                .number("Buy")
+                .number("Price")
+                .number("All costs")
+                .number("Weighs")
+                .words("Sags")
+                .words("Fit");
+        for (Buying.Choice choice : oneOf.choices()) {
+            grid.row(
+                    Cell.of(choice.stock() + (choice.planned() ? ", as planned" : "")),
+                    Cell.of(choice.bought()),
+                    Cell.of(choice.price().map(BuyingText::amount).orElse(NOT_KNOWN)),
+                    Cell.of(choice.all().map(BuyingText::amount).orElse(NOT_KNOWN)),
+                    Cell.of(choice.weight()
+                            .map(weight -> weight.value().in(style))
+                            .orElse(NOT_KNOWN)),
+                    Cell.of(choice.sag()
+                            .map(sag -> "%s %s"
+                                    .formatted(choice.sags().orElse(""), SagChecks.thousandths(sag.value(), style)))
+                            .orElse(NOT_KNOWN)),
+                    Cell.of(choice.fit()));
+        }
+        page.grid(grid);
+    }
+
+    private static String amount(Money money) {
+        return money.getAmount().toPlainString();
+    }
+
     private String known(Optional<Length> length) {
-        return length.map(known -> known.in(style)).orElse("not known");
+        return length.map(known -> known.in(style)).orElse(NOT_KNOWN);
     }
 
     private void why(SheetAsSold sheet) {
