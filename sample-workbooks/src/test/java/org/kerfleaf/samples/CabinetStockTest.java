@@ -32,7 +32,7 @@ class CabinetStockTest {
                 .containsEntry("high", "6.0 of 6.28125");
     }
 
-    /** Held outside, 22 in leave 20 9/16 in; 17 in leave 15 9/16 in, less than the boxes and a hand need. */
+    /** Held outside, 19 in leave 17 9/16 in: 7/16 in less than two boxes and a hand need. */
     @Test
     void contents_withTheOutsideHeld_noLongerFit() {
         String inside = "Length width    = size(\"Width inside\", \"22 in\", \"16 in to 30 in\");";
@@ -68,7 +68,7 @@ class CabinetStockTest {
         }
     }
 
-    /** 30 psf on the ground are 21 on the roof; a half of it is 15 7/16 in deep to the back and as wide as the run with its overhang. */
+    /** 30 psf on the ground are 21 on the roof, whose halves lie on front and back, 11 in apart. */
     @Test
     void snow_liesOnBothHalvesOfTheRoof() {
         Loads.Snow snow = Sample.CABINET.plan().loads().snow().orElseThrow();

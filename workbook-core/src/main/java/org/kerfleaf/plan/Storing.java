@@ -213,6 +213,6 @@ final class Storing {
     }
 
     private static Length length(double millimetres) {
-        return Length.ofMillimetres(Math.round(millimetres * 1e4) / 1e4);
+        return Length.ofMillimetres(Math.round(millimetres * 1e6) / 1e6);
     }
 }

@@ -56,7 +56,6 @@ public final class Booklet {
         new PaintPage(book).into(flow);
         new SchedulePages(book).into(flow);
         new StepPages(book).into(flow);
-        loaded = loaded || loads.fits(flow);
         new CheckPages(book).into(flow);
         loaded = loaded || loads.fits(flow);
         summed = summed || sizes.fits(flow);

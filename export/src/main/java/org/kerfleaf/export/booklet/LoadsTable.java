@@ -9,8 +9,6 @@ import org.kerfleaf.site.SitePlan;
 
 /** What goes in and whether it has room, what parts carry and how far they sag, also under snow. */
 final class LoadsTable {
-    private static final String TITLE = "What goes in, and what it weighs on";
-
     private final Book book;
     private final Loads loads;
 
@@ -25,7 +23,7 @@ final class LoadsTable {
         if (tables.isEmpty()) {
             return true;
         }
-        List<Block> blocks = new ArrayList<>(List.of(Block.space(3), Marks.heading(TITLE)));
+        List<Block> blocks = new ArrayList<>(List.of(Block.space(3), Marks.heading(title())));
         tables.forEach(table -> blocks.addAll(List.of(table.whole(flow.width()), Block.space(3))));
         blocks.add(defers());
         Block all = Block.stack(blocks);
@@ -38,12 +36,16 @@ final class LoadsTable {
 
     /** Sets it on a page of its own. */
     void into(Flow flow) {
-        flow.page(TITLE, "Loads", "");
+        flow.page(title(), "Loads", "");
         for (Table table : tables()) {
             table.into(flow);
             flow.add(Block.space(3));
         }
         flow.add(defers());
+    }
+
+    private String title() {
+        return loads.contents().isEmpty() ? "What it carries" : "What goes in, and what it weighs on";
     }
 
     private static Block defers() {
