@@ -66,6 +66,7 @@ class PlanFormTest {
                         "checks",
                         "steps",
                         "schedule",
+                        "buying",
                         "site",
                         "loads",
                         "rain",
