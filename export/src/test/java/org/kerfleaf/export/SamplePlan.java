@@ -22,6 +22,7 @@ import org.kerfleaf.joint.GuideLine;
 import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
@@ -48,8 +49,10 @@ import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Solid;
 import org.kerfleaf.shape.Vector;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Reach;
 
 /**
  * A plan built by hand from the sizes of a seed-swap cabinet, 22 x 11 in inside, 24 in at the eaves, roof at 30 degrees.
@@ -153,6 +156,7 @@ public final class SamplePlan {
                         Optional.empty(),
                         Optional.of(figure(Length.ofInches(32), "post - in the ground")),
                         Optional.empty(),
+                        Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                         Optional.empty(),
                         Optional.empty())),
                 Loads.NONE,
@@ -535,7 +539,8 @@ public final class SamplePlan {
                         Figure.of(total, "price and freight", Reason.THE_WORKBOOK),
                         Optional.of(Figure.of(total.minus(bought), "kit less build", Reason.THE_WORKBOOK)),
                         List.of("post", "paint"),
-                        Optional.empty())));
+                        Optional.empty())),
+                1);
     }
 
     private CostLine line(Department department, String what, String detail, int packs, double share, String price) {

@@ -76,7 +76,8 @@ public final class SampleStress {
                     i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)),
                     1 + i % 3,
                     p.cautions().subList(0, i % 9),
-                    List.of()));
+                    List.of(),
+                    Optional.empty()));
         }
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -100,7 +101,8 @@ public final class SampleStress {
                 p.cost().bought(),
                 p.cost().used(),
                 p.cost().notKnown(),
-                p.cost().compare());
+                p.cost().compare(),
+                1);
         return copy(
                 p,
                 p.title(),
@@ -171,7 +173,7 @@ public final class SampleStress {
                         kit.lacks(),
                         Optional.empty()))
                 .toList();
-        Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits);
+        Cost cost = new Cost(lines, Optional.empty(), Optional.empty(), open, kits, 1);
         List<PlannedStep> steps = new ArrayList<>();
         p.steps()
                 .forEach(s -> steps.add(new PlannedStep(
@@ -181,7 +183,8 @@ public final class SampleStress {
                         Optional.of(Duration.ofMinutes(725)),
                         2,
                         s.cautions(),
-                        List.of())));
+                        List.of(),
+                        Optional.empty())));
         List<SawSetting> saws = new ArrayList<>();
         p.sawSettings()
                 .forEach(s -> saws.add(new SawSetting(
@@ -232,7 +235,8 @@ public final class SampleStress {
                 Optional.of(Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s")),
                 Optional.of(Figure.of(org.joda.money.Money.zero(SamplePlan.USD), "r", "s")),
                 List.of(),
-                List.of());
+                List.of(),
+                1);
         return new Plan(
                 "Empty",
                 p.style(),

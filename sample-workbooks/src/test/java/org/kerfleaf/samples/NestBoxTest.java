@@ -3,19 +3,14 @@ package org.kerfleaf.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.kerfleaf.cutting.BoardCutting;
-import org.kerfleaf.cutting.BoardPiece;
-import org.kerfleaf.cutting.BoardSize;
-import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 
@@ -67,29 +62,68 @@ class NestBoxTest {
 
     @Test
     void board_forOneBox_isOne() {
-        // 380 + 483.11 + 220 + 205.17 + 109 and five kerfs.
-        assertThat(PLAN.bounds().get(0).bought()).isEqualTo(1);
-        assertThat(PLAN.bounds().get(0).proven()).isTrue();
+        // 380 + 484 + 220 + 206 + 109 and five kerfs are 1414 of 2390, each part rounded up to whole millimetres.
+        Plan one = Sample.NEST_BOX.plan(Map.of("Boxes", "1"));
+        assertThat(one.bounds().get(0).bought()).isEqualTo(1);
+        assertThat(one.bounds().get(0).proven()).isTrue();
+        double cut = one.boards().get(0).placements().stream()
+                .mapToDouble(p -> StrictMath.ceil(p.length().inMillimetres()) + 3)
+                .sum();
+        assertThat(cut).isEqualTo(1414);
     }
 
-    /** A class of 24 and its leader: 35 350 mm of 2390 mm boards are 14.77, so 15, and a prototype found 15. */
+    /** A class of 24 and its leader: 35 350 mm of 2390 mm boards are 14.77, so 15, and 15 exist. */
     @Test
     void boards_forTwentyFiveBoxes_areFifteenProven() {
-        List<BoardPiece> pieces = List.of(
-                new BoardPiece("Back", Length.ofMillimetres(380), 25),
-                new BoardPiece("Sides", Length.ofMillimetres(484), 25),
-                new BoardPiece("Front", Length.ofMillimetres(220), 25),
-                new BoardPiece("Roof", Length.ofMillimetres(206), 25),
-                new BoardPiece("Floor", Length.ofMillimetres(109), 25));
-        BoardSize plank = new BoardSize(
-                "plank",
-                Length.ofMillimetres(2400),
-                Length.ofMillimetres(5),
-                Length.ofMillimetres(3),
-                Optional.empty());
-        BoardCutting.Result result = BoardCutting.cut(pieces, List.of(plank));
-        assertThat(result.bound().bought()).isEqualTo(15);
-        assertThat(result.bound().proven()).isTrue();
+        assertThat(PLAN.kits()).isEqualTo(25);
+        assertThat(PLAN.boards()).hasSize(15);
+        assertThat(PLAN.bounds().get(0).fewest()).isEqualTo(15);
+        assertThat(PLAN.bounds().get(0).proven()).isTrue();
+        Map<String, Long> cut = PLAN.boards().stream()
+                .flatMap(board -> board.placements().stream())
+                .collect(Collectors.groupingBy(p -> p.part(), Collectors.counting()));
+        assertThat(cut)
+                .as("the pairs of sides come out of one length each")
+                .isEqualTo(Map.of("Back", 25L, "Side", 25L, "Front", 25L, "Roof", 25L, "Floor", 25L));
+    }
+
+    @Test
+    void screws_forTwentyFiveBoxesAndSpare_areTwoBoxes() {
+        // 14 a box, 350 in all, and 5 % more: 367.5.
+        var screws = PLAN.hardware().get(0);
+        assertThat(screws.need().value()).isEqualTo(368);
+        assertThat(screws.packs().value()).isEqualTo(2);
+        assertThat(Sample.NEST_BOX
+                        .plan(Map.of("Boxes", "1"))
+                        .hardware()
+                        .get(0)
+                        .need()
+                        .value())
+                .as("one box, with the spare: 14.7")
+                .isEqualTo(14 + 1);
+    }
+
+    @Test
+    void cost_ofAllBoxesAndOfOne_isAsAddedUpByHand() {
+        // 15 · 7.20 + 2 · 6.50 + 25 · 0.35.
+        assertThat(PLAN.cost().bought().orElseThrow().value()).hasToString("GBP 129.75");
+        assertThat(PLAN.cost().boughtEach().orElseThrow().value()).hasToString("GBP 5.19");
+    }
+
+    @Test
+    void floorAndWood_ofOneBox_areAsWorkedOutByHand() {
+        assertThat(part(PLAN, "Floor").area().value().squareMillimetres()).isEqualTo(15_805);
+        // The scenario weighs the wood as cut off the board, each length rounded up, at 450 kg/m³: 1.64 kg.
+        Plan one = Sample.NEST_BOX.plan(Map.of("Boxes", "1"));
+        double length = one.boards().get(0).placements().stream()
+                .mapToDouble(p -> StrictMath.ceil(p.length().inMillimetres()))
+                .sum();
+        assertThat(length * WIDE * T * 450e-9).isCloseTo(1.64, PRINTED);
+        double volume = PLAN.placed().stream()
+                .mapToDouble(p -> p.solid().volume().cubicMillimetres())
+                .sum();
+        double density = PLAN.weight().orElseThrow().value().inKilograms() / volume;
+        assertThat(density * 1e9).as("western redcedar, kg/m³").isBetween(350.0, 360.0);
     }
 
     @Test

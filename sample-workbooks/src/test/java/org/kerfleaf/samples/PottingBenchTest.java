@@ -107,6 +107,28 @@ class PottingBenchTest {
     }
 
     /** 120 lb · 5/9 = 66.7 lb, 22.2 lb a top screw; 95.52 lb/in · 1 2/3 in = 159.2 lb (NDS 2018 12.2-2). */
+    /** 455 lb on the top, half of it on five lags: 45.5 lb each sideways; a lag of 3/8 in holds more than twice that. */
+    @Test
+    void lags_carryHalfTheTop_sideways() {
+        Loads.OnJoint lags = PLAN.loads().onJoints().get(0);
+        assertThat(lags.load().value().inPounds()).isCloseTo(227.5, within(0.01));
+        assertThat(lags.each().value().inPounds()).isCloseTo(45.5, within(0.01));
+        // The ledger’s grain is level, the studs’ upright: G 0.48 across, G 0.42 along.
+        assertThat(lags.holds().orElseThrow().value().inPounds()).isBetween(115.0, 145.0);
+        assertThat(PLAN.check("Sideways: Ledger to studs").orElseThrow().verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    /** 120 lb · 5 in / 9 in = 66.7 lb over three brackets, 22.2 lb a top screw, which holds 159.2 lb. */
+    @Test
+    void brackets_pull66Point7Pounds() {
+        Loads.Bracket brackets = PLAN.loads().brackets().get(0);
+        double each = brackets.pull().orElseThrow().value().inPounds();
+        assertThat(each * brackets.count()).isCloseTo(66.67, within(0.01));
+        assertThat(each).isCloseTo(22.22, within(0.01));
+        assertThat(brackets.holds().orElseThrow().value().inPounds()).isCloseTo(159.2, within(0.05));
+    }
+
     @Test
     void bracket_topScrew_isPulledBy22Of159Pounds() {
         assertThat(fastened("steel shelf bracket to studs")

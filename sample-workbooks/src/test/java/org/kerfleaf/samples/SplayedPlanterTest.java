@@ -10,8 +10,10 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
+import org.kerfleaf.rules.Check;
 import org.kerfleaf.shape.Cut;
 import org.kerfleaf.shape.PlacedSolid;
 import org.kerfleaf.shape.Touching;
@@ -82,25 +84,105 @@ class SplayedPlanterTest {
         assertThat(outside / 1e6).isCloseTo(0.3794, within(0.00006));
     }
 
+    /** Both planters' outsides oiled twice at 12 m² a litre: 2 · 2 · 0.3794 / 12 = 0.126 L; the floor's underside comes to it. */
     @Test
-    void soil_from38To275Millimetres_is21_14Litres() {
-        // Simpson's rule is exact for a prismatoid; widths of the inside read off the solid's own inside face.
-        double low = insideArea(38);
-        double high = insideArea(275);
-        assertThat(low).isCloseTo(56_462, within(0.6));
-        assertThat(high).isCloseTo(126_602, within(0.6));
-        double litres = (275 - 38) * (low + 4 * insideArea((38 + 275) / 2.0) + high) / 6 / 1e6;
-        assertThat(litres).isCloseTo(21.14, within(0.006));
+    void oil_forTheSidesOfBothPlanters_is0_126Litres() {
+        double sides = PLAN.paintwork().faces().stream()
+                .filter(face -> face.part().equals("Side"))
+                .mapToDouble(face -> face.area().value().squareMillimetres())
+                .sum();
+        assertThat(sides / 1e6).isCloseTo(0.3794, within(0.00006));
+        assertThat(2 * 2 * sides / 1e6 / 12).isCloseTo(0.126, PRINTED);
+        double floor = BUILT.piece("Floor").solid().area("OUTSIDE").squareMillimetres();
+        var oil = PLAN.finish().stream()
+                .filter(line -> line.what().equals("exterior oil"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(oil.need().value().inLitres())
+                .isBetween(2 * 2 * sides / 1e6 / 12, 2 * 2 * (sides + floor) / 1e6 / 12);
+        assertThat(oil.packs().value()).isEqualTo(1);
     }
 
-    /** The hexagon within the sides at a height, from how far the front side's inside face stands from the middle there. */
-    private static double insideArea(double height) {
-        var face = BUILT.pieces("Side").get(0).face("INSIDE");
-        double slope = face.normal().z() / face.normal().y();
-        double away =
-                -(face.frame().origin().y() - (height - face.frame().origin().z()) * slope);
-        double flats = 2 * away;
-        return StrictMath.sqrt(3) / 2 * flats * flats;
+    @Test
+    void cost_ofTwoPlantersAndOfOne_isAsAddedUpByHand() {
+        assertThat(PLAN.sheets()).hasSize(1);
+        assertThat(PLAN.cost().bought().orElseThrow().value()).hasToString("EUR 99.20");
+        assertThat(PLAN.cost().boughtEach().orElseThrow().value()).hasToString("EUR 49.60");
+    }
+
+    @Test
+    void compoundCuts_forBothPlanters_are24() {
+        PlannedPart side = PLAN.part("Side").orElseThrow();
+        long ends = side.edges().stream()
+                .filter(edge -> edge.cut() == PlannedPart.PlannedEdge.Cut.COMPOUND)
+                .count();
+        assertThat(ends * side.count() * PLAN.kits() * 2)
+                .as("one entry tells of both ends")
+                .isEqualTo(24);
+    }
+
+    /** In a strip, both long faces up: two kerfs, 2 · 3 / cos 28.879 / cos 8.499. */
+    @Test
+    void neighboursInTheStrip_are6_928MillimetresApart() {
+        assertThat(PLAN.checks())
+                .filteredOn(check -> check.name().startsWith("Shared bevel cut"))
+                .extracting(Check::result)
+                .anyMatch(words -> words.contains("28.88°") && words.contains("6.9 mm"));
+        PlannedPart.PlannedEdge ends = PLAN.part("Side").orElseThrow().edges().get(0);
+        assertThat(ends.angle()
+                        .value()
+                        .lengthOver(ends.tilt().orElseThrow().value().lengthOver(Length.ofMillimetres(2 * 3)))
+                        .inMillimetres())
+                .isCloseTo(6.928, PRINTED);
+    }
+
+    /** 180 − 2 · 28.879. */
+    @Test
+    void corner_betweenTheFacesOfTwoSides_is122_242Degrees() {
+        var sides = BUILT.pieces("Side");
+        double turn = StrictMath.acos(sides.get(0)
+                .face("OUTSIDE")
+                .normal()
+                .dot(sides.get(1).face("OUTSIDE").normal()));
+        assertThat(180 - StrictMath.toDegrees(turn)).isCloseTo(122.242, PRINTED);
+    }
+
+    /** Inside the sides 56 462 mm² at 38 mm and 126 602 at 275: a prismatoid of 237/3 · (56 462 + 126 602 + 84 548) mm³. */
+    @Test
+    void soil_from38To275Millimetres_is21_14LitresAndTooHeavyForOne() {
+        var soil = PLAN.loads().filled().get(0);
+        assertThat(soil.volume().value().inLitres()).isCloseTo(21.14, within(0.006));
+        assertThat(soil.weight().orElseThrow().value().inKilograms()).isCloseTo(29.6, within(0.06));
+        // At 600 kg/m³ the wood is 4.4 kg; the sample's is plywood.
+        double wood = PLAN.placed().stream()
+                .mapToDouble(p -> p.solid().volume().cubicMillimetres())
+                .sum();
+        assertThat(wood * 600e-9).isCloseTo(4.4, within(0.06));
+        assertThat(soil.together().orElseThrow().value().inKilograms())
+                .isCloseTo(29.6 + PLAN.weight().orElseThrow().value().inKilograms(), within(0.06));
+        assertThat(PLAN.checks())
+                .filteredOn(check -> check.name().startsWith("Lift"))
+                .singleElement()
+                .satisfies(lift -> {
+                    assertThat(lift.verdict()).isEqualTo(Check.Verdict.SHORT);
+                    assertThat(lift.advice()).contains("where it stands");
+                });
+    }
+
+    @ParameterizedTest
+    @MethodSource("variants")
+    void anySize_soil_isAPrismatoid(Map<String, String> sizes) {
+        Plan plan = Sample.PLANTER.plan(sizes);
+        Built built = new Built(plan);
+        double lean = lean(plan);
+        double top = built.size("Height") - 25;
+        double flats = built.size("Width of a side on top, outside") / TAN30
+                - 2 * built.size("Height") * StrictMath.tan(lean)
+                - 2 * T / StrictMath.cos(lean);
+        double low = flats + 2 * 38 * StrictMath.tan(lean);
+        double high = flats + 2 * top * StrictMath.tan(lean);
+        assertThat(plan.loads().filled().get(0).volume().value().cubicMillimetres())
+                .isCloseTo(prismatoid(low, high, top - 38), within(50.0));
     }
 
     static Stream<Map<String, String>> variants() {

@@ -294,4 +294,25 @@ class StepWorkbooksTest {
                         List.of(),
                         List.of("dry weather, or a roof over it"));
     }
+
+    /** A shelf too near over the floor is in the way of a drill that comes down on the floor's screws; put in later, it is not. */
+    @Test
+    void roomToDrive_pastWhatStandsThere() {
+        String low = step(
+                "Low",
+                "var lowIn = place(shelf);",
+                "var floorIn = place(floor).onTopOf(lowIn);",
+                "var backIn = place(back).behind(floorIn).flushAt(BOTTOM);");
+        String down = step("Down", "var lowOn = fasten(floorIn).to(lowIn).screwed(screw, every(\"4 in\"));");
+        String near = step("Near", "var lidIn = place(lid).above(floorIn, \"6 in\").against(backIn);");
+        Check before = check(plan(low + down + near), "Room to drive");
+        Check after = check(plan(low + near + down), "Room to drive: Floor to Shelf");
+        assertThat(before.verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(after.verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(after.result()).contains("Lid stands 6 in behind the head", "Wanted: 7");
+        assertThat(check(plan(low + near.replace("6 in", "8 in") + down), "Room to drive")
+                        .verdict())
+                .as("8 in above the floor there is room")
+                .isEqualTo(Verdict.HOLDS);
+    }
 }

@@ -1,5 +1,8 @@
 package org.kerfleaf.cost;
 
+import static org.kerfleaf.reason.Given.given;
+
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -13,14 +16,37 @@ import org.kerfleaf.reason.Figure;
  *     line has a price: a sum nothing is in would be read as free of charge
  * @param used the sum of what is used of them; not known if no line has both a price and a share
  * @param notKnown names of the lines whose price or share is not known
- * @param compare bought kits
+ * @param compare bought kits, each against one kit of this build
+ * @param kits how many are made of what is bought, 1 or more
  */
 public record Cost(
         List<CostLine> lines,
         Optional<Figure<Money>> bought,
         Optional<Figure<Money>> used,
         List<String> notKnown,
-        List<KitComparison> compare) {
+        List<KitComparison> compare,
+        int kits) {
+
+    /** What one kit costs of what is bought; the same as all of it where one is made. */
+    public Optional<Figure<Money>> boughtEach() {
+        return bought.map(all -> oneOf(all, kits));
+    }
+
+    /** What one kit costs of what is used. */
+    public Optional<Figure<Money>> usedEach() {
+        return used.map(all -> oneOf(all, kits));
+    }
+
+    static Figure<Money> oneOf(Figure<Money> all, int kits) {
+        return kits == 1
+                ? all
+                : Figure.of(
+                        all.value().dividedBy(kits, RoundingMode.HALF_UP),
+                        "the sum / kits",
+                        "arithmetic",
+                        given("sum", all.value()),
+                        given("kits", kits));
+    }
 
     /**
      * A bought kit against this build.

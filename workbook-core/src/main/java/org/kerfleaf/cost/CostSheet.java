@@ -26,7 +26,8 @@ public final class CostSheet {
 
     private final CurrencyUnit currency;
     private final List<CostLine> lines = new ArrayList<>();
-    private final List<Kit> kits = new ArrayList<>();
+    private final List<Kit> bought = new ArrayList<>();
+    private int kits = 1;
 
     private CostSheet(CurrencyUnit currency) {
         this.currency = currency;
@@ -35,6 +36,12 @@ public final class CostSheet {
     /** An empty sheet in that currency. */
     public static CostSheet in(CurrencyUnit currency) {
         return new CostSheet(currency);
+    }
+
+    /** Everything is for so many kits, 1 or more; a bought kit is compared with one of them. */
+    public CostSheet kits(int many) {
+        kits = many;
+        return this;
     }
 
     private record Kit(String name, Money price, Optional<Money> freight, List<String> lacks) {}
@@ -50,7 +57,7 @@ public final class CostSheet {
     public CostSheet compare(String name, Money price, Optional<Money> freight, List<String> lacks) {
         same(price);
         freight.ifPresent(this::same);
-        kits.add(new Kit(name, price, freight, List.copyOf(lacks)));
+        bought.add(new Kit(name, price, freight, List.copyOf(lacks)));
         return this;
     }
 
@@ -65,19 +72,19 @@ public final class CostSheet {
         List<CostLine> ordered = lines.stream()
                 .sorted(Comparator.comparing(CostLine::department))
                 .toList();
-        Optional<Figure<Money>> bought = bought(ordered);
+        Optional<Figure<Money>> sum = bought(ordered);
+        Optional<Money> each = sum.map(all -> Cost.oneOf(all, kits).value());
         return new Cost(
                 ordered,
-                bought,
+                sum,
                 used(ordered),
                 ordered.stream()
                         .filter(line -> line.each().isEmpty() || line.share().isEmpty())
                         .map(CostLine::what)
                         .distinct()
                         .toList(),
-                kits.stream()
-                        .map(kit -> against(kit, bought.map(Figure::value)))
-                        .toList());
+                bought.stream().map(kit -> against(kit, each)).toList(),
+                kits);
     }
 
     private Optional<Figure<Money>> bought(List<CostLine> ordered) {

@@ -43,7 +43,7 @@ public record LikeForLike(
 
     /** The comparison; empty where the build has no sum. */
     public static Optional<LikeForLike> of(KitComparison kit, Cost cost, Money lacked, List<Tool> tools) {
-        return cost.bought().map(Figure::value).map(bought -> {
+        return cost.boughtEach().map(Figure::value).map(bought -> {
             Money total = kit.total().value().plus(lacked);
             Figure<Money> asBought = difference(total, bought, "materials as bought");
             return new LikeForLike(
@@ -59,7 +59,7 @@ public record LikeForLike(
                             given("kit with freight", kit.total().value()),
                             given("left out", lacked)),
                     asBought,
-                    cost.used().map(used -> difference(total, used.value(), "materials as used")),
+                    cost.usedEach().map(used -> difference(total, used.value(), "materials as used")),
                     tools.stream().map(tool -> paid(tool, asBought.value())).toList());
         });
     }

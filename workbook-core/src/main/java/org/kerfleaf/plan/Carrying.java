@@ -58,6 +58,11 @@ final class Carrying {
         return withoutLoad;
     }
 
+    /** All of a load that was said earlier; nothing if it lies nowhere. */
+    Mass whole(Origin load) {
+        return whole.getOrDefault(load, Mass.ZERO);
+    }
+
     private Carried carried(Carries said, List<Piece> pieces, Figure<Mass> load) {
         Box one = pieces.get(0).box();
         Axis run = run(one);
@@ -91,7 +96,7 @@ final class Carrying {
     /** Empty where it carries things of which nobody said what they weigh. */
     private Optional<Figure<Mass>> load(Carries said, List<Piece> pieces) {
         if (said.share().isPresent()) {
-            Mass other = whole.getOrDefault(said.share().get().of(), Mass.ZERO);
+            Mass other = whole(said.share().get().of());
             return Optional.of(Figure.of(
                     other.times(said.share().get().share()),
                     "its share of the load",

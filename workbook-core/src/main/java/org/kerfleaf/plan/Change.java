@@ -29,8 +29,9 @@ public record Change(Topic topic, String subject, String aspect, Optional<Quanti
         HARDWARE("Hardware"),
         FINISH("Finish"),
         COST("Cost"),
-        LOADS("Loads"),
         SITE("Site"),
+        LOADS("Loads"),
+        WORK("Work and waiting"),
         CHECKS("Checks");
 
         private final String title;

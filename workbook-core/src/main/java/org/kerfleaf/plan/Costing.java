@@ -2,6 +2,7 @@ package org.kerfleaf.plan;
 
 import static org.kerfleaf.reason.Given.given;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -48,6 +49,7 @@ final class Costing {
     private final Hardware hardware;
     private final Finishing finishing;
     private final Siting siting;
+    private final Batch batch;
     private final CurrencyUnit currency;
     private final MeasureStyle style;
 
@@ -58,6 +60,7 @@ final class Costing {
             Hardware hardware,
             Finishing finishing,
             Siting siting,
+            Batch batch,
             CurrencyUnit currency,
             MeasureStyle style) {
         this.sketch = sketch;
@@ -66,12 +69,13 @@ final class Costing {
         this.hardware = hardware;
         this.finishing = finishing;
         this.siting = siting;
+        this.batch = batch;
         this.currency = currency;
         this.style = style;
     }
 
     Cost cost() {
-        CostSheet costs = CostSheet.in(currency);
+        CostSheet costs = CostSheet.in(currency).kits(batch.kits());
         sheets().forEach(costs::add);
         boards().forEach(costs::add);
         hardware.all().forEach(bought -> costs.add(hardware(bought)));
@@ -91,7 +95,8 @@ final class Costing {
                 cost.compare().stream()
                         .map(kit ->
                                 kit.with(lacked(kit, cost).flatMap(money -> LikeForLike.of(kit, cost, money, tools()))))
-                        .toList());
+                        .toList(),
+                batch.kits());
     }
 
     private List<LikeForLike.Tool> tools() {
@@ -112,8 +117,10 @@ final class Costing {
             }
             left.addAll(lines);
         }
-        return Optional.of(
-                left.stream().map(line -> line.bought().orElseThrow()).reduce(Money.zero(currency), Money::plus));
+        return Optional.of(left.stream()
+                .map(line -> line.bought().orElseThrow())
+                .reduce(Money.zero(currency), Money::plus)
+                .dividedBy(batch.kits(), RoundingMode.HALF_UP));
     }
 
     /** A thing is a line of the list by its own name, a part cut from it, or what is painted with: {@code paint}. */
@@ -223,7 +230,7 @@ final class Costing {
     }
 
     private CostLine gravel(Hole hole) {
-        Figure<Volume> need = siting.gravel(hole);
+        Figure<Volume> need = batch.all(siting.gravel(hole), Volume::times);
         if (hole.bag().isEmpty()) {
             return new CostLine(
                     Department.GROUND,
@@ -251,21 +258,25 @@ final class Costing {
     private Optional<CostLine> concrete(Hole hole) {
         return hole.concrete()
                 .flatMap(bag -> siting.filling(hole)
-                        .flatMap(filling -> filling.bags()
-                                .map(bags -> new CostLine(
-                                        Department.GROUND,
-                                        "dry concrete mix",
-                                        "bag of " + bag.holds().in(style) + "; "
-                                                + filling.volume().value().bulk(style) + " needed",
-                                        bags,
-                                        Optional.of(share(
-                                                filling.volume()
-                                                                .value()
-                                                                .dividedBy(Concrete.makes(bag.holds())
-                                                                        .value())
-                                                        / bags.value(),
-                                                "needed / bought")),
-                                        known(bag.price())))));
+                        .flatMap(filling -> filling.bags().map(bags -> {
+                            Volume need = filling.volume().value();
+                            double each = Concrete.makes(bag.holds()).value().inLitres() * bags.value();
+                            return new CostLine(
+                                    Department.GROUND,
+                                    "dry concrete mix",
+                                    "bag of " + bag.holds().in(style) + "; "
+                                            + need.times(batch.kits()).bulk(style) + " needed",
+                                    batch.isMore()
+                                            ? Figure.of(
+                                                    bags.value() * batch.kits(),
+                                                    bags.reason().rule() + "; times the kits",
+                                                    bags.reason().source(),
+                                                    given("in one kit", bags.value()),
+                                                    given("kits", batch.kits()))
+                                            : bags,
+                                    Optional.of(share(need.inLitres() / each, "needed / bought")),
+                                    known(bag.price()));
+                        })));
     }
 
     /** A price in another currency than the workbook's is no price here. */

@@ -15,6 +15,7 @@ import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.plan.Change.Topic;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
+import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.site.WindLoad;
@@ -45,8 +46,9 @@ final class Facts {
         plan.finish().forEach(this::finish);
         plan.buying().home().ifPresent(this::home);
         cost(plan.cost());
-        loads(plan.loads());
         plan.site().ifPresent(this::site);
+        loads(plan.loads());
+        work(plan.schedule());
         plan.checks()
                 .forEach(check -> put(
                         Topic.CHECKS,
@@ -160,6 +162,10 @@ final class Facts {
         }
         total("as bought", cost.bought());
         total("as used", cost.used());
+        if (cost.kits() > 1) {
+            put(Topic.COST, "kits", "", Count.of(cost.kits()));
+            total("one kit, as bought", cost.boughtEach());
+        }
         for (Cost.KitComparison kit : cost.compare()) {
             total("less than “%s”".formatted(kit.name()), kit.difference());
         }
@@ -181,21 +187,44 @@ final class Facts {
                 room.there().ifPresent(there -> put(Topic.LOADS, subject, "clear there, " + room.way(), there));
             }
         }
-        loads.carried().forEach(carried -> carried(carried.part(), carried));
+        loads.carried().forEach(carried -> carried(name(carried.part()), carried));
         loads.snow()
                 .ifPresent(snow -> snow.carried().forEach(carried -> carried("snow on " + carried.part(), carried)));
+        for (Loads.Lifted lifted : loads.lifted()) {
+            lifted.weight().ifPresent(weight -> put(Topic.LOADS, name(lifted.part()), "lifted", weight));
+        }
+        for (Loads.Filled filled : loads.filled()) {
+            put(Topic.LOADS, filled.what(), "", filled.volume());
+            filled.together().ifPresent(all -> put(Topic.LOADS, name(filled.part()), "filled", all));
+        }
     }
 
     private void carried(String subject, Loads.Carried carried) {
-        put(Topic.LOADS, subject, "load", carried.load());
-        carried.bending().ifPresent(bending -> {
-            put(Topic.LOADS, subject, "span", bending.span());
-            put(Topic.LOADS, subject, "sag", bending.sag());
+        put(Topic.LOADS, subject, "carries", carried.load());
+        carried.bending().ifPresent(bent -> {
+            put(Topic.LOADS, subject, "hangs free over", bent.span());
+            put(Topic.LOADS, subject, "sags", bent.sag());
         });
     }
 
     private void total(String subject, Optional<Figure<Money>> sum) {
         sum.ifPresent(money -> put(Topic.COST, subject, "", money.value()));
+    }
+
+    private void work(Schedule schedule) {
+        put(Topic.WORK, "work", "", new Said(StepChecking.time(schedule.work().value())));
+        schedule.course().ifPresent(course -> {
+            put(
+                    Topic.WORK,
+                    "to the last work",
+                    "",
+                    new Said(StepChecking.time(course.alone().value())));
+            put(
+                    Topic.WORK,
+                    "until all has cured",
+                    "",
+                    new Said(StepChecking.time(course.ready().value())));
+        });
     }
 
     private void site(SitePlan site) {

@@ -89,7 +89,7 @@ final class Fasten {
                 joint.words(),
                 hardware.words(fastener, joint),
                 joint.fasteners().value(),
-                settings.of(fastener, wall.thickness(), wall.studs()),
+                settings.of(fastener, wall),
                 Clearances.NONE,
                 new Fastened.Bound(wall.part(), 1),
                 List.of(),

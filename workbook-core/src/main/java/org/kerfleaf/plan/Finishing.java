@@ -24,21 +24,29 @@ import org.kerfleaf.sketch.Seal;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Supply;
 
-/** Adds up paint, caulk and glue over all their uses. */
+/** Adds up paint, caulk and glue over all their uses in all kits. */
 final class Finishing {
     private final Sketch sketch;
     private final Painting painting;
     private final Raining raining;
     private final List<PlannedJoint> joints;
+    private final Batch batch;
     private final Problems problems;
     private final List<Bought> bought = new ArrayList<>();
     private final List<Supply> unmeasured = new ArrayList<>();
 
-    Finishing(Sketch sketch, Painting painting, Raining raining, List<PlannedJoint> joints, Problems problems) {
+    Finishing(
+            Sketch sketch,
+            Painting painting,
+            Raining raining,
+            List<PlannedJoint> joints,
+            Batch batch,
+            Problems problems) {
         this.sketch = sketch;
         this.painting = painting;
         this.raining = raining;
         this.joints = joints;
+        this.batch = batch;
         this.problems = problems;
         glue();
         caulk();
@@ -83,7 +91,8 @@ final class Finishing {
             });
         }
         glues.forEach((name, glue) -> {
-            Figure<Area> contact = Figure.of(areas.get(name), "the contacts of all glued joints", Reason.GEOMETRY);
+            Figure<Area> contact =
+                    inAll(Figure.of(areas.get(name), "the contacts of all glued joints", Reason.GEOMETRY));
             keep(glue, glue.pack().map(pack -> FinishNeed.glue(name, contact, Gluing.spread(glue), pack)));
         });
     }
@@ -109,7 +118,7 @@ final class Finishing {
         }
         seals.forEach((key, seal) -> {
             Caulk caulk = seal.caulk().orElseThrow();
-            Figure<Length> run = new Figure<>(runs.get(key), reasons.get(key));
+            Figure<Length> run = batch.all(new Figure<>(runs.get(key), reasons.get(key)), Length::times);
             keep(
                     caulk,
                     caulk.pack()
@@ -135,15 +144,19 @@ final class Finishing {
                 areas.get(name).forEach((coats, area) -> keep(paint, paintLine(paint, coats, area))));
     }
 
-    private static Optional<FinishLine> paintLine(Paint paint, int coats, Area area) {
+    private Optional<FinishLine> paintLine(Paint paint, int coats, Area area) {
         if (paint.covers().isEmpty() || paint.per().isEmpty() || paint.pack().isEmpty()) {
             return Optional.empty();
         }
         Volume can = paint.pack().get();
-        Figure<Area> faces = Figure.of(
-                area, "wide faces of panels; edges not counted, openings and hidden faces taken off", Reason.GEOMETRY);
+        Figure<Area> faces = inAll(Figure.of(
+                area, "wide faces of panels; edges not counted, openings and hidden faces taken off", Reason.GEOMETRY));
         return Optional.of(FinishNeed.paint(
                 paint.name(), faces, coats, paint.covers().get(), paint.per().get(), can));
+    }
+
+    private Figure<Area> inAll(Figure<Area> one) {
+        return batch.all(one, Area::times);
     }
 
     private void keep(Supply supply, Optional<FinishLine> line) {

@@ -15,6 +15,7 @@ import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.reason.Given;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.sketch.Bolt;
 import org.kerfleaf.sketch.Fastener;
@@ -29,16 +30,18 @@ import org.kerfleaf.sketch.Placing;
 import org.kerfleaf.sketch.Screw;
 import org.kerfleaf.sketch.Sketch;
 
-/** Counts fasteners and fittings over all their uses, and the packs to buy. */
+/** Counts fasteners and fittings over all their uses in all kits, and the packs to buy. */
 final class Hardware {
     private final Sketch sketch;
     private final Sizing sizing;
+    private final Batch batch;
     private final MeasureStyle style;
     private final Map<Key, List<Use>> uses = new LinkedHashMap<>();
 
-    Hardware(Sketch sketch, Sizing sizing, List<PlannedJoint> joints, MeasureStyle style) {
+    Hardware(Sketch sketch, Sizing sizing, List<PlannedJoint> joints, Batch batch, MeasureStyle style) {
         this.sketch = sketch;
         this.sizing = sizing;
+        this.batch = batch;
         this.style = style;
         for (PlannedJoint joint : joints) {
             joint.said()
@@ -50,7 +53,14 @@ final class Hardware {
         sketch.all(Glazing.class).forEach(this::glazing);
     }
 
-    private record Key(String what, int packOf, Optional<Money> price) {}
+    private record Key(String what, int packOf, Optional<Money> price, Counted counted) {}
+
+    /** A fastener may be dropped and a spare is bought; what comes by the roll is measured over all kits before it is counted. */
+    private enum Counted {
+        WITH_SPARE,
+        AS_NEEDED,
+        BY_THE_ROLL
+    }
 
     private record Use(int count, String words) {}
 
@@ -63,12 +73,13 @@ final class Hardware {
         return bought;
     }
 
-    private static HardwareLine line(Key key, List<Use> uses) {
-        int need = uses.stream().mapToInt(Use::count).sum();
+    private HardwareLine line(Key key, List<Use> uses) {
+        Figure<Integer> all = need(key, uses);
+        int need = all.value();
         int packs = (need + key.packOf() - 1) / key.packOf();
         return new HardwareLine(
                 key.what(),
-                Figure.of(need, "the sum of all uses", Reason.THE_WORKBOOK, given("uses", uses.size())),
+                all,
                 key.packOf(),
                 Figure.of(
                         packs,
@@ -79,12 +90,34 @@ final class Hardware {
                 uses.stream().map(u -> u.words() + ": " + u.count()).toList());
     }
 
+    private Figure<Integer> need(Key key, List<Use> uses) {
+        int sum = uses.stream().mapToInt(Use::count).sum();
+        Given all = given("uses", uses.size());
+        if (key.counted() == Counted.BY_THE_ROLL) {
+            return Figure.of(sum, "the sum of all uses", Reason.THE_WORKBOOK, all);
+        }
+        List<Given> given = new ArrayList<>(List.of(all));
+        String rule = "the sum of all uses";
+        if (batch.isMore()) {
+            rule += " · kits";
+            given.add(given("in one kit", sum));
+            given.add(given("kits", batch.kits()));
+        }
+        int together = sum * batch.kits();
+        if (key.counted() == Counted.WITH_SPARE && batch.spare().value() > 0) {
+            rule += ", and spare, rounded up";
+            given.add(given("spare", batch.spare()));
+            together = (int) Math.ceil(together * (1 + batch.spare().value()) - 1e-9);
+        }
+        return Figure.of(together, rule, Reason.THE_WORKBOOK, given.toArray(Given[]::new));
+    }
+
     private void use(Key key, int count, String words) {
         uses.computeIfAbsent(key, k -> new ArrayList<>()).add(new Use(count, words));
     }
 
     private Key key(Fastener fastener, PlannedJoint joint) {
-        return new Key(words(fastener, joint), fastener.packOf(), fastener.price());
+        return new Key(words(fastener, joint), fastener.packOf(), fastener.price(), Counted.WITH_SPARE);
     }
 
     /** {@code wood screw No. 6 × 1 5/8 in, stainless}. */
@@ -103,7 +136,10 @@ final class Hardware {
             return words(screw);
         }
         if (fastener instanceof Nail nail) {
-            return "finish nail " + nail.length().in(style) + metal;
+            return nail.sort()
+                    + (nail.diameter().isPresent() ? " × " : " ")
+                    + nail.length().in(style)
+                    + metal;
         }
         if (fastener instanceof Lag lag) {
             return "lag screw " + lag.diameter().read(style).text() + " × "
@@ -119,9 +155,9 @@ final class Hardware {
         Optional<Length> run = fitting.opening().flatMap(name -> around(fitting.on(), name));
         String where = fitting.on().flatMap(sketch::placing).map(Placing::part).orElse("the build");
         if (run.isPresent()) {
-            strip(item, run.get(), where);
+            strip(item, run.get().times(batch.kits()), where);
         } else {
-            use(new Key(words(item), 1, item.price()), fitting.count(), where);
+            use(new Key(words(item), 1, item.price(), Counted.AS_NEEDED), fitting.count(), where);
         }
     }
 
@@ -143,7 +179,7 @@ final class Hardware {
                 .map(pocket -> pocket.wide().plus(pocket.high()).times(2));
         for (Optional<Item> item : List.of(glazing.bedding(), glazing.beads())) {
             if (item.isPresent() && run.isPresent()) {
-                strip(item.get(), run.get(), glazing.pane());
+                strip(item.get(), run.get().times(batch.kits()), glazing.pane());
             }
         }
     }
@@ -152,10 +188,13 @@ final class Hardware {
     private void strip(Item item, Length run, String where) {
         int rolls = item.roll()
                 .map(roll -> (int) (run.roundedTo(roll, RoundingMode.CEILING).nanometres() / roll.nanometres()))
-                .orElse(1);
+                .orElse(batch.kits());
         String holds =
                 item.roll().map(roll -> ", a roll of " + roll.in(style)).orElse("; how much one holds is not known");
-        use(new Key(words(item), 1, item.price()), rolls, where + ", " + run.in(style) + " in all" + holds);
+        use(
+                new Key(words(item), 1, item.price(), Counted.BY_THE_ROLL),
+                rolls,
+                where + ", " + run.in(style) + " in all" + holds);
     }
 
     private String words(Item item) {

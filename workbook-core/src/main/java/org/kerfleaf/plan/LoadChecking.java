@@ -37,6 +37,15 @@ final class LoadChecking {
                         "What stands on it weighs nobody knows what.",
                         "Say it of the things: weighs(\"2 lb\").",
                         style)));
+        for (Loads.Filled filled : planned.filled()) {
+            checks.add(filled.together()
+                    .map(all -> LiftChecks.filled(filled.part(), all.value(), 1, style))
+                    .orElseGet(() -> LiftChecks.liftNotKnown(
+                            filled.part() + ", filled",
+                            "What it weighs filled is not known.",
+                            "Say how heavy the filling is, .weighs(\"1.4 kg/L\"), and the species of every board.",
+                            style)));
+        }
         planned.lifting().all().forEach((mount, lifted) -> {
             checks.add(lift(mount, lifted));
             checks.add(LiftChecks.letGo(

@@ -3,6 +3,7 @@ package org.kerfleaf.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Quantity;
@@ -52,9 +53,16 @@ final class PartChecking {
                 .flatMap(saw -> saw.kerf().stream())
                 .findFirst();
         return part.edges().stream()
-                .filter(edge -> part.count() > 1 && edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL)
+                .filter(edge -> part.count() > 1
+                        && (edge.cut() == PlannedPart.PlannedEdge.Cut.BEVEL
+                                || edge.cut() == PlannedPart.PlannedEdge.Cut.COMPOUND))
                 .map(edge -> SawChecks.sharedBevel(
-                        part.name() + ", " + edge.name(), oneBlank, edge.angle().value(), kerf, planned.style()))
+                        part.name() + ", " + edge.name(),
+                        oneBlank,
+                        edge.tilt().orElse(edge.angle()).value(),
+                        edge.tilt().isPresent() ? edge.angle().value() : Angle.ofDegrees(0),
+                        kerf,
+                        planned.style()))
                 .toList();
     }
 

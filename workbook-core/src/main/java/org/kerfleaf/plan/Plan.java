@@ -148,6 +148,11 @@ public record Plan(
                 List.copyOf(wrong));
     }
 
+    /** How many kits are made in one go, 1 or more: parts are those of one kit, what is cut out and bought is for all of them. */
+    public int kits() {
+        return cost.kits();
+    }
+
     /** The fasteners of every contact, each in its place in the build, in the order of the joints. */
     public List<Fastened> fastened() {
         return fastening.joints();

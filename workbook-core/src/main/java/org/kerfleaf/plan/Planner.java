@@ -77,25 +77,28 @@ public final class Planner {
         Bodies bodies = new Bodies(sketch, sizing, assembly, problems);
         new Resting(sketch, assembly, bodies, style, problems).look();
         List<PlannedJoint> joints = new Joining(sketch, sizing, assembly, bodies, style, problems).all();
-        Stocking stocking = new Stocking(sketch, parts, style, problems);
-        Hardware hardware = new Hardware(sketch, sizing, joints, style);
+        Batch batch = Batch.of(sketch, problems);
+        Stocking stocking = new Stocking(sketch, parts, batch, style, problems);
+        Hardware hardware = new Hardware(sketch, sizing, joints, batch, style);
         Raining raining = new Raining(sketch, sizing, assembly, bodies, joints, style);
         Painting painting = new Painting(sketch, sizing, assembly, bodies, parts, joints);
-        Finishing finishing = new Finishing(sketch, painting, raining, joints, problems);
+        Finishing finishing = new Finishing(sketch, painting, raining, joints, batch, problems);
         Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
-        Siting siting = new Siting(sketch, assembly, bodies);
+        Siting siting = new Siting(sketch, assembly, bodies, style);
         Carrying carrying = new Carrying(sketch, assembly);
         Storing storing = new Storing(sketch, assembly, bodies, style);
         Snowing snowing = new Snowing(sketch, assembly, bodies);
         Buying buying = new Shopping(sketch, stocking, parts, style).buying();
-        Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, currency(), style).cost();
+        Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, batch, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
-        List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        List<DrivenContact> driven = new Driving(joints, sizing, bodies, problems).all();
         Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
+        List<Loads.Filled> filled = new Fillings(sketch, assembly, bodies, lifting, style, problems).all();
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
+        Borne borne = new Borne(sketch, joints, driven, fastenerSettings, carrying);
         Fastening fastening =
                 new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
         Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
@@ -116,6 +119,8 @@ public final class Planner {
                 siting,
                 carrying,
                 lifting,
+                borne,
+                filled,
                 rain,
                 paintwork);
         List<Hung> hung = Hanging.all(planned);
@@ -157,7 +162,10 @@ public final class Planner {
                         storing.all(),
                         List.copyOf(carrying.all().values()),
                         snowing.snow(),
-                        List.copyOf(lifting.all().values())),
+                        List.copyOf(lifting.all().values()),
+                        filled,
+                        borne.onJoints(),
+                        borne.brackets()),
                 rain,
                 doors,
                 steps.cautions(),

@@ -27,6 +27,7 @@ import org.kerfleaf.sketch.WorkTime;
 
 /** Whether a step comes too early, and whether a session's work can be done and borne. */
 final class StepChecking {
+    private final Planned planned;
     private final Sketch sketch;
     private final MeasureStyle style;
     private final List<PlannedJoint> joints;
@@ -37,6 +38,7 @@ final class StepChecking {
 
     StepChecking(Planned planned, List<PlacedPart> placed, Handling handling, Scheduling scheduling) {
         this.sketch = planned.sketch();
+        this.planned = planned;
         this.style = planned.style();
         this.joints = planned.joints();
         this.placed = placed;
@@ -49,6 +51,7 @@ final class StepChecking {
         List<Check> checks = new ArrayList<>();
         cutFirst().ifPresent(checks::add);
         waysIn(checks);
+        checks.addAll(new DriverRoom(planned).all());
         cures(checks);
         for (Loud said : sketch.all(Loud.class)) {
             checks.add(noise(said));
@@ -164,9 +167,12 @@ final class StepChecking {
         return wait.because() + " " + time(wait.known());
     }
 
-    private static String time(Duration time) {
+    static String time(Duration time) {
         if (time.toHours() >= 48 && time.equals(Duration.ofDays(time.toDays()))) {
             return time.toDays() + " days";
+        }
+        if (time.toMinutes() == 0) {
+            return "0 min";
         }
         String hours = time.toHours() == 0 ? "" : time.toHours() + " h";
         return (hours + (time.toMinutesPart() == 0 ? "" : " " + time.toMinutesPart() + " min")).strip();

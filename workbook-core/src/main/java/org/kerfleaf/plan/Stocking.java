@@ -33,15 +33,17 @@ import org.kerfleaf.sketch.Trait;
 final class Stocking {
     private final Sketch sketch;
     private final List<PlannedPart> parts;
+    private final Batch batch;
     private final Problems problems;
     private final MeasureStyle style;
     private final List<SheetLayout> sheets = new ArrayList<>();
     private final List<BoardLayout> boards = new ArrayList<>();
     private final List<StockBound> bounds = new ArrayList<>();
 
-    Stocking(Sketch sketch, List<PlannedPart> parts, MeasureStyle style, Problems problems) {
+    Stocking(Sketch sketch, List<PlannedPart> parts, Batch batch, MeasureStyle style, Problems problems) {
         this.sketch = sketch;
         this.parts = parts;
+        this.batch = batch;
         this.style = style;
         this.problems = problems;
         Optional<Length> kerf =
@@ -96,10 +98,15 @@ final class Stocking {
         Optional<Trait.SlopingTop> nested = nested(part);
         if (nested.isEmpty()) {
             return new SheetPiece(
-                    part.name(), part.length().value(), part.width().value(), part.count(), !part.grainMatters());
+                    part.name(), part.length().value(), part.width().value(), many(part), !part.grainMatters());
         }
         return new SheetPiece(
-                part.name(), blank(part, nested.get(), kerf), part.width().value(), part.count() / 2, false);
+                part.name(), blank(part, nested.get(), kerf), part.width().value(), many(part) / 2, false);
+    }
+
+    /** In all kits. */
+    private int many(PlannedPart part) {
+        return part.count() * batch.kits();
     }
 
     private Optional<Trait.SlopingTop> nested(PlannedPart part) {
@@ -110,8 +117,8 @@ final class Stocking {
 
     private BoardPiece boardPiece(PlannedPart part, Length kerf) {
         return nested(part)
-                .map(top -> new BoardPiece(part.name(), blank(part, top, kerf), part.count() / 2))
-                .orElseGet(() -> new BoardPiece(part.name(), part.length().value(), part.count()));
+                .map(top -> new BoardPiece(part.name(), blank(part, top, kerf), many(part) / 2))
+                .orElseGet(() -> new BoardPiece(part.name(), part.length().value(), many(part)));
     }
 
     /** The blank of a nested pair: both ends of the slope, and one kerf along the slope: front + back + kerf / cos slope. */

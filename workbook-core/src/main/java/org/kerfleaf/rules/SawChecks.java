@@ -122,9 +122,11 @@ public final class SawChecks {
      * Check 25: two bevelled edges have a cut each; out of one cut, one of them leans the wrong way.
      *
      * @param oneCut whether both were said to come out of one cut
-     * @param kerf of an upright cut, if said: two cuts lie 2 · kerf / cos tilt apart
+     * @param mitre how far the cut is off square in the sheet; 0 for an edge that is only bevelled
+     * @param kerf of an upright cut, if said: two cuts lie 2 · kerf / cos tilt / cos mitre apart, along the strip
      */
-    public static Check sharedBevel(String of, boolean oneCut, Angle tilt, Optional<Length> kerf, MeasureStyle style) {
+    public static Check sharedBevel(
+            String of, boolean oneCut, Angle tilt, Angle mitre, Optional<Length> kerf, MeasureStyle style) {
         Held held = new Held("Shared bevel cut", of, Reason.GEOMETRY, style);
         String bevel = "edges bevelled " + tilt.in(style);
         if (kerf.isEmpty()) {
@@ -132,12 +134,12 @@ public final class SawChecks {
                     "Two %s need two cuts; how much those take is not known.".formatted(bevel),
                     "Measure the width of a cut and say it: circularSaw().kerf(...).");
         }
-        Length apart = tilt.lengthOver(kerf.get()).times(2L);
+        Length apart = mitre.lengthOver(tilt.lengthOver(kerf.get()).times(2L));
         return oneCut
                 ? held.falls(
                         "Two %s cannot come out of one cut: with both long faces up, one of them leans the wrong way."
                                 .formatted(bevel),
-                        "Give each a cut of its own, %s apart (2 · kerf / cos tilt): say .pair() instead."
+                        "Give each a cut of its own, %s apart (2 · kerf / cos tilt / cos mitre): say .pair() instead."
                                 .formatted(Say.fine(apart, style)))
                 : held.holds(
                         "Each of the %s has a cut of its own; laid with both long faces up they are %s apart, two kerfs at"

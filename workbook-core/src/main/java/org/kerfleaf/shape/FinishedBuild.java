@@ -1,17 +1,20 @@
 package org.kerfleaf.shape;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
- * A finished build, asked again and again what lies open in it and where air gets at its seams. Its contacts are worked out once, and
- * what was seen from one point of its air is known for the next question.
+ * A finished build, asked again and again what lies open in it and where air gets at its seams. Its contacts are worked out once,
+ * what was seen from one point of its air is known for the next question, and so is what lies open of a piece beside the same others.
  */
 public final class FinishedBuild {
     private final List<PlacedSolid> pieces;
     private final List<Touching> touching;
     private final Sight sight;
+    private final Map<OpenFaces.Beside, List<OpenFaces.Part>> open = new HashMap<>();
 
     /** @param pieces every piece: only the finished build tells inside from outside */
     public FinishedBuild(List<PlacedSolid> pieces) {
@@ -26,7 +29,7 @@ public final class FinishedBuild {
         List<Touching> between = touching.stream()
                 .filter(pair -> now.contains(pair.a()) && now.contains(pair.b()))
                 .toList();
-        return new OpenFaces(there, between, sight);
+        return new OpenFaces(there, between, sight, open);
     }
 
     public SolidSeams seams() {

@@ -24,26 +24,41 @@ public final class OpenFaces {
     /** How far before a face one looks about, in millimetres. */
     private static final double BEFORE = 0.3;
 
-    private record Part(SheetSide side, boolean inside, double area, Vector before) {}
+    /** What of a face lies open, in one piece. */
+    record Part(SheetSide side, boolean inside, double area, Vector before) {}
+
+    /** All that what lies open of a piece depends on: itself, and what of the others it touches. */
+    record Beside(PlacedSolid solid, List<PlacedSolid> others) {}
 
     private final Map<PlacedSolid, List<Part>> parts = new LinkedHashMap<>();
     private final boolean closesIn;
 
-    OpenFaces(List<PlacedSolid> there, List<Touching> touching, Sight sight) {
+    /** @param known what was worked out before in the same finished build; more is put into it */
+    OpenFaces(List<PlacedSolid> there, List<Touching> touching, Sight sight, Map<Beside, List<Part>> known) {
         for (PlacedSolid solid : there) {
-            List<Part> open = new ArrayList<>();
-            for (SheetSide side : SheetSide.values()) {
-                open.addAll(parts(solid, side, touching, sight));
-            }
-            parts.put(solid, open);
+            List<Touching> own = touching.stream()
+                    .filter(pair -> pair.a().equals(solid) || pair.b().equals(solid))
+                    .toList();
+            List<PlacedSolid> others = own.stream()
+                    .map(pair -> pair.a().equals(solid) ? pair.b() : pair.a())
+                    .toList();
+            parts.put(solid, known.computeIfAbsent(new Beside(solid, others), k -> parts(solid, own, sight)));
         }
         closesIn = parts.values().stream().flatMap(List::stream).anyMatch(Part::inside);
+    }
+
+    private static List<Part> parts(PlacedSolid solid, List<Touching> touching, Sight sight) {
+        List<Part> open = new ArrayList<>();
+        for (SheetSide side : SheetSide.values()) {
+            open.addAll(parts(solid, side, touching, sight));
+        }
+        return List.copyOf(open);
     }
 
     private static List<Part> parts(PlacedSolid solid, SheetSide side, List<Touching> touching, Sight sight) {
         Face face = solid.face(side.name());
         List<Polygon> covered = Touching.hidden(solid, face, touching);
-        Geometry cover = OverlayNGRobust.union(List.<Geometry>copyOf(covered));
+        Geometry cover = covered.size() == 1 ? covered.get(0) : OverlayNGRobust.union(List.<Geometry>copyOf(covered));
         Geometry left = covered.isEmpty() ? face.polygon() : overlay(face.polygon(), cover, OverlayNG.DIFFERENCE);
         // Covers that meet to rounding leave slits through which a face would hang together: widen them while it is
         // parted.

@@ -1,6 +1,7 @@
 package org.kerfleaf.shape;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -25,15 +26,27 @@ public record Seen(double squareMillimetres, double middle) {
         List<Geometry> covered = new ArrayList<>();
         for (PlacedSolid piece : pieces) {
             for (Face face : piece.faces()) {
-                if (Math.abs(face.normal().dot(axis.unit())) > 1e-6) {
+                if (face.normal().dot(axis.unit()) > 1e-6) {
                     covered.add(onWall(face, sideways));
                 }
             }
         }
-        Geometry all = OverlayNGRobust.union(FLAT.buildGeometry(covered));
+        Geometry all = OverlayNGRobust.union(FLAT.buildGeometry(uncovered(covered)));
         return all.isEmpty()
                 ? new Seen(0, 0)
                 : new Seen(all.getArea(), all.getCentroid().getY());
+    }
+
+    /** Without those that lie wholly behind a larger one: overlaying takes the longest of all this, and most edges of boards do. */
+    private static List<Geometry> uncovered(List<Geometry> all) {
+        List<Geometry> kept = new ArrayList<>();
+        all.sort(Comparator.comparingDouble(Geometry::getArea).reversed());
+        for (Geometry one : all) {
+            if (kept.stream().noneMatch(larger -> larger.covers(one))) {
+                kept.add(one);
+            }
+        }
+        return kept;
     }
 
     private static Geometry onWall(Face face, Vector sideways) {

@@ -105,6 +105,6 @@ public record Touching(
                 }
             }
         }
-        return places.isEmpty() ? places : Flat.pieces(OverlayNGRobust.union(List.<Geometry>copyOf(places)));
+        return places.size() < 2 ? places : Flat.pieces(OverlayNGRobust.union(List.<Geometry>copyOf(places)));
     }
 }

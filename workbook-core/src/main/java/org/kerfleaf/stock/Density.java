@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.measure.MeasureTextException;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
@@ -32,6 +33,27 @@ public record Density(double kilogramsPerCubicMetre) implements Quantity {
 
     public static Density ofPoundsPerCubicFoot(double number) {
         return new Density(number * PER_POUND_IN_CUBIC_FOOT);
+    }
+
+    /** Reads a mass for a volume: {@code 1.4 kg/L}, {@code 90 lb/cu ft}. @throws MeasureTextException if it is none */
+    public static Density parse(String text) {
+        String[] halves = text.split("/", -1);
+        try {
+            if (halves.length == 2) {
+                Volume volume = Volume.parse("1 " + halves[1].strip());
+                double density = Mass.parse(halves[0]).inKilograms() / volume.inLitres() * 1000;
+                if (density > 0) {
+                    return new Density(density);
+                }
+            }
+        } catch (MeasureTextException halfIsNone) {
+            // The whole text is shown below: half of it would not be found again.
+        }
+        throw new MeasureTextException(
+                text,
+                1,
+                "this is no weight for its volume",
+                "So much for a volume (1.4 kg/L, 90 lb/cu ft) would be right.");
     }
 
     /**

@@ -190,7 +190,18 @@ public final class Words {
 
     /** A finish nail by length. @example Nail nails = finishNail("1 1/2 in").hotDipGalvanised() */
     public static Nail finishNail(String length) {
-        return new Nail(here(), Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
+        return Nail.of(here(), "finish nail", Sizes.fixed(length), Optional.empty());
+    }
+
+    /** A common nail by its penny, 6d to 40d; its length and diameter follow. @example Nail nails = commonNail("8d").hotDipGalvanised() */
+    public static Nail commonNail(String penny) {
+        return Nail.common(here(), penny);
+    }
+
+    /** A smooth round nail by diameter and length. @example Nail nails = wireNail("3.1 mm", "65 mm").hotDipGalvanised() */
+    public static Nail wireNail(String diameter, String length) {
+        return Nail.of(
+                here(), "wire nail " + diameter.strip(), Sizes.fixed(length), Optional.of(Sizes.fixed(diameter)));
     }
 
     /** A carriage bolt by diameter; its length follows from what it goes through. @example Bolt bolts = carriageBolt("3/8 in").hotDipGalvanised() */
@@ -697,6 +708,31 @@ public final class Words {
         return Contents.of(name);
     }
 
+    /**
+     * What hangs on a joint: it pushes straight down across its fasteners, which share it alike.
+     *
+     * @group what it carries
+     * @example var onSides = carries(fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")), "60 lb")
+     */
+    public static JointLoad carries(Joint joint, String load) {
+        return JointLoad.of(joint, Mass.parse(load));
+    }
+
+    /**
+     * A share of what lies on something else hangs on a joint.
+     *
+     * @group what it carries
+     * @example var books = carries(floorIn, "40 lb/sq ft"); var onSides = carries(fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")), halfOf(books))
+     */
+    public static JointLoad carries(Joint joint, Carries.Share share) {
+        return JointLoad.of(joint, share);
+    }
+
+    /** Fills what stands round; say between which heights, and how heavy it is. @example var soil = fill(floorIn, "potting soil").from("2 in").upTo("11 in").weighs("90 lb/cu ft") */
+    public static Fill fill(Placing round, String what) {
+        return Fill.of(round, what);
+    }
+
     /** Half of what lies on something. @group what it carries @example carries(backIn, halfOf(carries(floorIn, "40 lb/sq ft"))).spans("22 in") */
     public static Carries.Share halfOf(Carries load) {
         return new Carries.Share(load.origin(), 0.5);
@@ -743,6 +779,11 @@ public final class Words {
     /** A session of a group in which everybody builds one; say how many they are and what tools they share. @example session("90 min").builders(24) */
     public static Session session(String time) {
         return new Session(here(), Times.of(time), Optional.empty(), Optional.empty(), Optional.empty(), false);
+    }
+
+    /** Makes so many kits in one go, each with everything for one piece: what is cut and bought is for all of them. @example kits(25) */
+    public static Kits kits(int many) {
+        return Kits.of(here(), many);
     }
 
     /** This step needs a ladder. @example needsLadder() */

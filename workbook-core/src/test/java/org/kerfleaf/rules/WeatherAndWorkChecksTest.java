@@ -110,4 +110,16 @@ class WeatherAndWorkChecksTest {
     private static Check noise(double decibels, long minutes) {
         return WorkChecks.noise("circular saw", decibels, Duration.ofMinutes(minutes), INCHES);
     }
+
+    /** Common practice: a small drill with a short bit is 5 1/2 in long, and a screw stands out before it is driven. */
+    @Test
+    void roomToDrive_lessThanDrillAndScrew_falls() {
+        assertThat(OrderChecks.noRoomToDrive("Lid", 2, 1, Length.ofInches(4L), "Beam", Length.ofInches(7L), INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.SHORT);
+        assertThat(OrderChecks.noRoomToDrive("Lid", 2, 1, Length.ofInches(4L), "Beam", Length.ofInches(7L), INCHES)
+                        .result())
+                .isEqualTo("Step 2 drives one where Beam stands 4 in behind the head. Wanted: 7 in. Short by 3 in.");
+        assertThat(OrderChecks.roomToDrive(4, INCHES).verdict()).isEqualTo(Verdict.HOLDS);
+    }
 }

@@ -43,6 +43,9 @@ final class CostPages {
         }
         cost.bought().ifPresent(sum -> flow.add(reason("As bought", sum)));
         cost.used().ifPresent(sum -> flow.add(reason("As used", sum)));
+        if (cost.kits() > 1) {
+            cost.boughtEach().ifPresent(each -> flow.add(reason("One kit, " + Book.amount(each.value()), each)));
+        }
         cost.compare().forEach(kit -> compare(flow, cost, kit));
         if (departments) {
             flow.add(Departments.chart(cost));
@@ -122,7 +125,9 @@ final class CostPages {
         table.row(
                 Cell.bold("the kit, delivered"),
                 Cell.right(Book.amount(kit.total().value())));
-        table.row(Cell.text("this build, as bought"), Cell.right(Book.amount(cost.bought())));
+        table.row(
+                Cell.text(cost.kits() > 1 ? "one kit of this build, as bought" : "this build, as bought"),
+                Cell.right(Book.amount(cost.boughtEach())));
         kit.difference().map(Figure::value).ifPresent(difference -> {
             String words = difference.isNegative()
                     ? "buying is cheaper by"

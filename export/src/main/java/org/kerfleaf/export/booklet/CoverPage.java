@@ -133,7 +133,9 @@ final class CoverPage {
 
     private static String cost(Cost cost) {
         return cost.bought()
-                .map(sum -> sum.value() + (cost.notKnown().isEmpty() ? "" : " and more"))
+                .map(sum -> sum.value()
+                        + (cost.notKnown().isEmpty() ? "" : " and more")
+                        + (cost.kits() > 1 ? " for %d kits".formatted(cost.kits()) : ""))
                 .orElse(Book.NOT_KNOWN);
     }
 

@@ -19,7 +19,8 @@ final class CutListPages {
     void into(Flow flow) {
         SawPages saws = new SawPages(book);
         String unit = book.measures().unit() == LengthUnit.INCHES ? "inches" : "millimetres";
-        String fact = "sizes in " + unit + " · tick when cut";
+        int kits = book.plan().kits();
+        String fact = "sizes in " + unit + " · tick when cut" + (kits > 1 ? " · each for " + kits + " kits" : "");
         Table list = cutList();
         flow.page("Cut list", "Cutting", fact);
         Block below = saws.below(flow.width());
@@ -44,7 +45,7 @@ final class CutListPages {
                 Column.fit(""),
                 Column.fit(""),
                 Column.share("Part", 1),
-                Column.number("Cut"),
+                Column.number(book.plan().kits() > 1 ? "A kit, all" : "Cut"),
                 Column.fit("Along grain"),
                 Column.fit("Across"),
                 Column.fit("Thick"),
@@ -55,7 +56,7 @@ final class CutListPages {
                     Cell.tick(),
                     Cell.letter(part.letter()),
                     Cell.bold(part.name()),
-                    Cell.right(Integer.toString(part.count())),
+                    Cell.right(pieces(part)),
                     Cell.length(part.length().value(), book.measures()),
                     Cell.length(part.width().value(), book.measures()),
                     Cell.length(part.thickness().value(), book.measures()),
@@ -63,6 +64,12 @@ final class CutListPages {
                     then(part));
         }
         return table;
+    }
+
+    /** How many to cut; of several kits how many for one, and for all. */
+    private String pieces(PlannedPart part) {
+        int kits = book.plan().kits();
+        return kits > 1 ? "%d, %d".formatted(part.count(), part.count() * kits) : Integer.toString(part.count());
     }
 
     private Cell then(PlannedPart part) {

@@ -3,9 +3,12 @@ package org.kerfleaf.export.planform;
 import java.util.Optional;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
+import org.kerfleaf.plan.Loads.Bracket;
 import org.kerfleaf.plan.Loads.Carried;
 import org.kerfleaf.plan.Loads.Contained;
+import org.kerfleaf.plan.Loads.Filled;
 import org.kerfleaf.plan.Loads.Lifted;
+import org.kerfleaf.plan.Loads.OnJoint;
 import org.kerfleaf.plan.Loads.Snow;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.stock.CrossSection;
@@ -19,6 +22,9 @@ final class LoadSections {
                 .list("carried", loads.carried(), LoadSections::carried)
                 .optional("snow", loads.snow(), LoadSections::snow)
                 .list("lifted", loads.lifted(), LoadSections::lifted)
+                .list("onJoints", loads.onJoints(), LoadSections::onJoint)
+                .list("brackets", loads.brackets(), LoadSections::bracket)
+                .list("filled", loads.filled(), LoadSections::filled)
                 .words("note", SitePlan.DEFERS);
     }
 
@@ -55,6 +61,25 @@ final class LoadSections {
                 .optional("bending", carried.bending(), LoadSections::bending);
     }
 
+    private static void onJoint(Member form, OnJoint on) {
+        form.words("joint", on.joint())
+                .figure("load", on.load(), Member::grams)
+                .number("fasteners", on.fasteners())
+                .figure("each", on.each(), Member::newtons)
+                .figure("holds", on.holds(), Member::newtons)
+                .words("notHeld", on.notHeld());
+    }
+
+    private static void bracket(Member form, Bracket bracket) {
+        form.words("on", bracket.on());
+        form.node().set("load", Member.grams(bracket.load()));
+        form.length("out", bracket.out())
+                .lengthOrNull("height", bracket.height())
+                .number("count", bracket.count())
+                .figure("pull", bracket.pull(), Member::newtons)
+                .figure("holds", bracket.holds(), Member::newtons);
+    }
+
     private static void bending(Member form, Bending bending) {
         form.figure("span", bending.span(), Member::millimetres)
                 .figure("onSpan", bending.onSpan(), Member::grams)
@@ -70,8 +95,17 @@ final class LoadSections {
                                 .figure("longest", of.longest(), Member::millimetres));
     }
 
+    private static void filled(Member form, Filled filled) {
+        form.words("part", filled.part())
+                .words("what", filled.what())
+                .figure("volume", filled.volume(), Member::millilitres)
+                .figure("weight", filled.weight(), Member::grams)
+                .figure("together", filled.together(), Member::grams);
+    }
+
     private static void lifted(Member form, Lifted lifted) {
-        form.words("part", lifted.part())
+        form.number("step", lifted.step())
+                .words("part", lifted.part())
                 .figure("weight", lifted.weight(), Member::grams)
                 .figure("fromLeft", lifted.fromLeft(), Member::millimetres)
                 .figure("fromFront", lifted.fromFront(), Member::millimetres)
@@ -79,8 +113,20 @@ final class LoadSections {
                 .number("people", lifted.people())
                 .figure("share", lifted.share(), Member::grams)
                 .figure("limit", lifted.limit(), Member::grams)
+                .optional(
+                        "reach",
+                        lifted.reach(),
+                        (reach, of) -> reach.figure("out", of.out(), Member::millimetres)
+                                .figure("outShare", of.outShare(), Member::ratio)
+                                .figure("heightShare", of.heightShare(), Member::ratio)
+                                .figure("wayShare", of.wayShare(), Member::ratio))
                 .figure("outOfPost", lifted.outOfPost(), Member::millimetres)
                 .figure("tipping", lifted.tipping(), moment -> Member.decimal(moment.newtonMetres()))
-                .number("holdingEachSide", lifted.holding().eachSide());
+                .number("holdingEachSide", lifted.holding().eachSide())
+                .optional("balance", lifted.balance(), (balance, at) -> balance.point("point", at))
+                .list(
+                        "grips",
+                        lifted.grips(),
+                        (grip, of) -> grip.number("person", of.person()).point("point", of.at()));
     }
 }

@@ -60,7 +60,7 @@ final class CostSheet {
                 .remark(
                         "Numbers and prices stand on the sheet Buy. What has no price or no share is left out of the totals.");
         byShop();
-        againstKits(total);
+        againstKits(book.plan().kits() > 1 ? oneKit(total) : total);
     }
 
     private void line(int number, CostLine cost) {
@@ -114,6 +114,32 @@ final class CostSheet {
         String shops = table.range("shop");
         String known = "COUNTIFS(%s,{shop},%s,\">=0\")>0".formatted(shops, table.range(key));
         return known(known, "SUMIF(%s,{shop},%s)".formatted(shops, table.range(key)));
+    }
+
+    /** What one of several kits costs; another number of kits may be tried here, but buys nothing more. */
+    private Line oneKit(Line total) {
+        return table.leaf()
+                .nextTable(
+                        "One kit",
+                        List.of(
+                                Column.skip(),
+                                Column.skip(),
+                                Column.skip(),
+                                Column.number("kits", "Kits", 0),
+                                Column.skip(),
+                                Column.number("bought", printed.moneyHead("As bought"), 0),
+                                Column.skip(),
+                                Column.number("used", printed.moneyHead("As used"), 0)))
+                .row()
+                .count("kits", book.plan().kits())
+                .moneyFormula("bought", shareOf(total.at("bought")))
+                .moneyFormula("used", shareOf(total.at("used")));
+    }
+
+    private String shareOf(String sum) {
+        return known(
+                "ISNUMBER(%s)".formatted(sum),
+                "ROUND(%s/{kits},%d)".formatted(sum, printed.currency().getDecimalPlaces()));
     }
 
     private void againstKits(Line total) {

@@ -39,16 +39,20 @@ final class CutListSheet {
     }
 
     private List<Column> columns() {
+        int kits = book.plan().kits();
         List<Column> columns = new ArrayList<>(List.of(
                 Column.box(),
                 Column.text("letter", "Mark", 7),
                 Column.text("name", "Part", 18),
-                Column.number("number", "Cut", 6),
+                Column.number("number", kits > 1 ? "A kit" : "Cut", 6),
                 Column.number("length", printed.lengthHead("Along grain"), 14),
                 Column.number("width", printed.lengthHead("Across"), 11),
                 Column.number("thickness", printed.lengthHead("Thick"), 9)));
         if (book.inInches()) {
             columns.add(Column.text("reads", "Read on the tape", 23));
+        }
+        if (kits > 1) {
+            columns.add(Column.number("inKits", "In %d kits".formatted(kits), 9));
         }
         columns.addAll(List.of(
                 Column.text("stock", "From", 20),
@@ -69,6 +73,9 @@ final class CutListSheet {
                 .text("stock", part.material())
                 .text("then", then(part))
                 .formula("area", "{number}*{length}*{width}/%d".formatted(printed.perArea()), "0.00");
+        if (book.plan().kits() > 1) {
+            line.formula("inKits", "{number}*%d".formatted(book.plan().kits()), "0");
+        }
         if (book.inInches()) {
             line.text("reads", onTheTape(part));
         }

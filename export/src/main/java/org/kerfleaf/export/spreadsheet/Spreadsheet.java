@@ -33,7 +33,7 @@ public final class Spreadsheet {
             SawSettingsSheet.write(book);
             HardwareSheet.write(book, bought);
             PaintSheet.write(book);
-            LoadsSheet.write(book);
+            SiteAndLoadsSheet.write(book);
             CostSheet.write(book, bought);
             ChecksSheet.write(book);
             StepsSheet.write(book);

@@ -56,7 +56,8 @@ final class CutSections {
 
     private String pieces() {
         int pieces = plan.parts().stream().mapToInt(PlannedPart::count).sum();
-        return Words.counted(plan.parts().size(), "part") + ", " + Words.counted(pieces, "piece");
+        String one = Words.counted(plan.parts().size(), "part") + ", " + Words.counted(pieces, "piece");
+        return plan.kits() > 1 ? one + " a kit, " + pieces * plan.kits() + " in " + plan.kits() + " kits" : one;
     }
 
     private void parts(Page page) {

@@ -55,7 +55,7 @@ final class WorkSections {
                 PaintSection.of(plan),
                 BuyingText.of(plan),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
-                new Section("Loads", "", LoadSection.isWorthIt(plan), page -> LoadSection.write(plan, page)),
+                new Section("Loads", "", !plan.loads().isEmpty(), page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),
                 new Section("Cost", plan.currencyCode().map("in "::concat).orElse(""), bought, told::cost),
                 checks(plan),
@@ -181,6 +181,13 @@ final class WorkSections {
         page.blank();
         page.line("As bought  " + amount(cost.bought().map(Figure::value)));
         page.line("As used    " + amount(cost.used().map(Figure::value)));
+        if (cost.kits() > 1) {
+            page.line("One of %d kits: %s as bought, %s as used"
+                    .formatted(
+                            cost.kits(),
+                            amount(cost.boughtEach().map(Figure::value)),
+                            amount(cost.usedEach().map(Figure::value))));
+        }
         if (!cost.notKnown().isEmpty()) {
             page.hanging("Not known, and left out of the totals: ", String.join(", ", cost.notKnown()));
         }

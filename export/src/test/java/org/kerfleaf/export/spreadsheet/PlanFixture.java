@@ -34,6 +34,7 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
@@ -70,10 +71,12 @@ import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Problem;
+import org.kerfleaf.sketch.Reach;
 
 /**
  * A small plan made by hand, for the tests of what leaves the workbook: a potting tray with a sloped back. It is no
@@ -127,7 +130,8 @@ public final class PlanFixture {
                                 Optional.empty(),
                                 kit.lacks(),
                                 Optional.empty()))
-                        .toList());
+                        .toList(),
+                1);
         return new Plan(
                 plan.title(),
                 plan.style(),
@@ -181,7 +185,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 Paintwork.NONE,
-                new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of()),
+                new Cost(List.of(), Optional.of(nothing), Optional.of(nothing), List.of(), List.of(), 1),
                 List.of(),
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
@@ -651,7 +655,8 @@ public final class PlanFixture {
                                 figure(kit, "price"),
                                 Optional.of(figure(kit.minus(bought), "the kit's total less the build as bought")),
                                 List.of(),
-                                Optional.empty())));
+                                Optional.empty())),
+                1);
     }
 
     private static Stream<BigMoney> used(CostLine line) {
@@ -707,7 +712,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(120)),
                         1,
                         List.of(sawCaution()),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         2,
                         "Floor and back",
@@ -718,7 +724,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(45)),
                         1,
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         3,
                         "Sides and shelves",
@@ -726,7 +733,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(30)),
                         2,
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         4,
                         "Paint",
@@ -734,7 +742,8 @@ public final class PlanFixture {
                         Optional.empty(),
                         1,
                         List.of(),
-                        List.of()));
+                        List.of(),
+                        Optional.empty()));
     }
 
     private static List<Caution> cautions() {
@@ -766,6 +775,7 @@ public final class PlanFixture {
                 Optional.empty(),
                 Optional.of(figure(Length.ofInches(56), "post - in the ground")),
                 Optional.empty(),
+                Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                 Optional.empty(),
                 Optional.empty());
     }

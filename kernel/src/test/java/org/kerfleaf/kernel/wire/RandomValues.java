@@ -99,8 +99,9 @@ final class RandomValues {
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
             return constructor.newInstance(values);
         } catch (InvocationTargetException refused) {
-            if (refused.getCause() instanceof SketchException) {
-                // An empty drawer, say: another draw has something in it.
+            if (refused.getCause() instanceof SketchException
+                    || refused.getCause() instanceof IllegalArgumentException) {
+                // An empty drawer or a density of nothing, say: another draw has something in it.
                 return record(kind);
             }
             throw new IllegalArgumentException(kind + " of " + Arrays.toString(values), refused.getCause());
