@@ -27,6 +27,7 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -145,6 +146,7 @@ public final class SamplePlan {
                         List.of(1),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
+                Buying.NOTHING,
                 Optional.of(new SitePlan(
                         figure(Volume.ofCubicMillimetres(56_633_693), "π · r² · depth"),
                         figure(Volume.ofCubicMillimetres(5_148_518), "π · r² · depth of the gravel"),
@@ -158,7 +160,7 @@ public final class SamplePlan {
                         Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                         Optional.empty(),
                         Optional.empty())),
-                new Loads(List.of(), List.of(), List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 SampleSteps.cautions(),

@@ -14,6 +14,7 @@ import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetSize;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -258,8 +259,9 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
+                Buying.NOTHING,
                 Optional.empty(),
-                new Loads(List.of(), List.of(), List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -305,6 +307,7 @@ public final class SampleStress {
                 checks,
                 steps,
                 schedule,
+                p.buying(),
                 p.site(),
                 p.loads(),
                 p.rain(),

@@ -42,6 +42,10 @@ record PublishedTable(String title, String source, String status, Workbook workb
             Map.entry("kg", 0.001),
             Map.entry("N", 1.0),
             Map.entry("g", 1.0),
+            Map.entry("in3", 1 / StrictMath.pow(25.4, 3)),
+            Map.entry("in4", 1 / StrictMath.pow(25.4, 4)),
+            Map.entry("Mpsi", 645.16e-6 / 4.4482216152605 / 1e6),
+            Map.entry("GPa", 1e-9),
             Map.entry("no", 1.0));
 
     private static final Pattern FIGURE = Pattern.compile("(.+/.+?)(?: (\\S+) ±(\\S+))?");

@@ -28,14 +28,18 @@ public final class LoadWords {
     /** Every group. */
     public List<Told> of(Loads loads) {
         List<Told> told = new ArrayList<>();
-        loads.carried().forEach(carried -> told.add(carried(carried)));
+        loads.carried().forEach(carried -> told.add(carried("On " + carried.part(), carried)));
         told.addAll(held(loads));
         return told;
     }
 
-    /** Of joints, brackets and lifts: all but what parts carry. */
+    /** Of what goes in, snow, joints, brackets and lifts: all but what parts were said to carry. */
     public List<Told> held(Loads loads) {
         List<Told> told = new ArrayList<>();
+        loads.contents().forEach(things -> told.add(contained(things)));
+        loads.snow()
+                .ifPresent(snow ->
+                        snow.carried().forEach(carried -> told.add(carried("Snow on " + carried.part(), carried))));
         loads.onJoints().forEach(on -> told.add(onJoint(on)));
         loads.brackets().forEach(bracket -> told.add(bracket(bracket)));
         loads.lifted().forEach(lifted -> told.add(lifted(lifted)));
@@ -43,9 +47,22 @@ public final class LoadWords {
         return told;
     }
 
-    private Told carried(Carried carried) {
+    private Told contained(Loads.Contained things) {
+        Told.Filling group = new Told.Filling(things.name() + " on " + things.on(), style)
+                .line("on each", things.each() + ", side by side " + things.sideBySide());
+        for (Loads.Room room : things.rooms()) {
+            group.line("need clear, " + room.way(), room.need());
+            room.there()
+                    .ifPresentOrElse(
+                            there -> group.line("clear there, " + room.way(), there),
+                            () -> group.line("clear there, " + room.way(), "open"));
+        }
+        return group.done();
+    }
+
+    private Told carried(String title, Carried carried) {
         Optional<Bending> bending = carried.bending();
-        Told.Filling group = new Told.Filling("On " + carried.part(), style)
+        Told.Filling group = new Told.Filling(title, style)
                 .line("load", carried.load())
                 .asked("hangs free over", bending.map(Bending::span))
                 .maybe("load on that", bending.map(Bending::onSpan))

@@ -6,30 +6,41 @@ import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.shape.Vector;
 import org.kerfleaf.site.Moment;
 import org.kerfleaf.sketch.SagLimit;
+import org.kerfleaf.stock.CrossSection;
 import org.kerfleaf.stock.Stiffness;
 
 /**
- * What parts carry, and what people lift. Estimates, all of them.
+ * What goes in, what parts carry, and what people lift. Estimates, all loads of them.
  *
+ * @param contents every kind of thing that must go in, for each it was said to stand on, in document order
  * @param carried every load that was said, in document order
+ * @param snow what lies on roofs and lids, if the ground's snow load was said
  * @param lifted every build that is lifted onto another
  * @param filled every build that is filled
  * @param onJoints what hangs on joints, across their fasteners
  * @param brackets what brackets carry
  */
 public record Loads(
+        List<Contained> contents,
         List<Carried> carried,
+        Optional<Snow> snow,
         List<Lifted> lifted,
         List<Filled> filled,
         List<OnJoint> onJoints,
         List<Bracket> brackets) {
+    /** None of them. */
+    public static final Loads NONE =
+            new Loads(List.of(), List.of(), Optional.empty(), List.of(), List.of(), List.of(), List.of());
+
     public Loads {
+        contents = List.copyOf(contents);
         carried = List.copyOf(carried);
         lifted = List.copyOf(lifted);
         filled = List.copyOf(filled);
@@ -39,7 +50,13 @@ public record Loads(
 
     /** Whether there is none of any kind. */
     public boolean isEmpty() {
-        return carried.isEmpty() && lifted.isEmpty() && filled.isEmpty() && onJoints.isEmpty() && brackets.isEmpty();
+        return contents.isEmpty()
+                && carried.isEmpty()
+                && snow.isEmpty()
+                && lifted.isEmpty()
+                && filled.isEmpty()
+                && onJoints.isEmpty()
+                && brackets.isEmpty();
     }
 
     /**
@@ -83,6 +100,42 @@ public record Loads(
             String lacks) {}
 
     /**
+     * Things of one kind on the pieces of one placing.
+     *
+     * @param name what they are
+     * @param on the part they stand on
+     * @param each how many stand on one piece
+     * @param sideBySide how many of these stand beside each other
+     * @param rooms what they need and what is there, each way of which their size was said
+     */
+    public record Contained(String name, String on, int each, int sideBySide, List<Room> rooms) {
+        public Contained {
+            rooms = List.copyOf(rooms);
+        }
+    }
+
+    /**
+     * Room one way.
+     *
+     * @param way {@code wide}, {@code deep} or {@code high}
+     * @param need clear size that the things need, with room for a hand
+     * @param there clear size that is there, where there is least; empty if it is open that way
+     */
+    public record Room(String way, Figure<Length> need, Optional<Figure<Length>> there) {}
+
+    /**
+     * Snow on everything that keeps it off.
+     *
+     * @param pressure on a roof, seen from above
+     * @param carried by each piece that lies under the sky
+     */
+    public record Snow(Figure<Pressure> pressure, List<Carried> carried) {
+        public Snow {
+            carried = List.copyOf(carried);
+        }
+    }
+
+    /**
      * A load on a part.
      *
      * @param part that carries it
@@ -97,6 +150,7 @@ public record Loads(
      *
      * @param span how far it hangs free
      * @param onSpan what of the load lies there
+     * @param section of one piece, as it lies
      * @param stiffness along its grain
      * @param sag in the middle when first loaded
      * @param sagInTime the same after months under load
@@ -105,6 +159,7 @@ public record Loads(
     public record Bending(
             Figure<Length> span,
             Figure<Mass> onSpan,
+            CrossSection section,
             Figure<Stiffness> stiffness,
             Figure<Length> sag,
             Figure<Length> sagInTime,

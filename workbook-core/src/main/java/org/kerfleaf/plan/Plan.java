@@ -51,6 +51,7 @@ import org.kerfleaf.sketch.Problem;
  * @param checks in the order of job.md's list of checks
  * @param steps the build steps
  * @param schedule hours of work and waiting
+ * @param buying what to know in the shop, and how it all gets home
  * @param site post, hole and reach, if the build stands in the ground
  * @param loads what parts carry and people lift
  * @param rain where rain goes on the finished build; empty if it stands under a roof or that was not said
@@ -83,6 +84,7 @@ public record Plan(
         List<Check> checks,
         List<PlannedStep> steps,
         Schedule schedule,
+        Buying buying,
         Optional<SitePlan> site,
         Loads loads,
         Optional<Rain> rain,
@@ -106,6 +108,15 @@ public record Plan(
     public Plan withProblems(List<Problem> further) {
         List<Problem> all = new ArrayList<>(further);
         all.addAll(problems);
+        return with(buying, all);
+    }
+
+    /** This plan with what it would come to with another stock. */
+    Plan withInstead(List<Buying.OneOf> choices) {
+        return with(buying.with(choices), problems);
+    }
+
+    private Plan with(Buying bought, List<Problem> wrong) {
         return new Plan(
                 title,
                 style,
@@ -128,6 +139,7 @@ public record Plan(
                 checks,
                 steps,
                 schedule,
+                bought,
                 site,
                 loads,
                 rain,
@@ -136,7 +148,7 @@ public record Plan(
                 overall,
                 chains,
                 weight,
-                List.copyOf(all));
+                List.copyOf(wrong));
     }
 
     /** How many kits are made in one go, 1 or more: parts are those of one kit, what is cut out and bought is for all of them. */

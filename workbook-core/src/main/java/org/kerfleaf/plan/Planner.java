@@ -87,6 +87,9 @@ public final class Planner {
         Siting siting = new Siting(sketch, assembly, bodies, style);
         siting.look(problems);
         Carrying carrying = new Carrying(sketch, assembly);
+        Storing storing = new Storing(sketch, assembly, bodies, style);
+        Snowing snowing = new Snowing(sketch, assembly, bodies);
+        Buying buying = new Shopping(sketch, stocking, parts, style).buying();
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, batch, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
@@ -131,6 +134,9 @@ public final class Planner {
         Scheduling scheduling = new Scheduling(sketch, handling, day);
         Schedule schedule = scheduling.schedule();
         List<Check> checks = new ArrayList<>(Checking.all(planned, hung, cost, day));
+        checks.addAll(storing.checks());
+        checks.addAll(snowing.checks(style));
+        checks.addAll(BuyingChecking.all(buying, style));
         checks.addAll(new StepChecking(planned, placed, handling, scheduling).all());
         return new Plan(
                 sketch.title(),
@@ -154,9 +160,12 @@ public final class Planner {
                 List.copyOf(checks),
                 steps.all(),
                 schedule,
+                buying,
                 siting.plan(),
                 new Loads(
+                        storing.all(),
                         List.copyOf(carrying.all().values()),
+                        snowing.snow(),
                         List.copyOf(lifting.all().values()),
                         filled,
                         borne.onJoints(),

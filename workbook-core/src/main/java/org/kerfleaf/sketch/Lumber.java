@@ -1,6 +1,7 @@
 package org.kerfleaf.sketch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -184,6 +185,26 @@ public record Lumber(
         more.add(new Sold(last.length(), Optional.of(SketchRun.price(each))));
         return new Lumber(
                 origin, name, moulding, preserved, thickness, width, trim, species, stiffness, rings, damp, more);
+    }
+
+    /**
+     * This, or one of these instead: the plan is made with this one and tells what each of the others would come to. The reader
+     * may change which is bought.
+     *
+     * @example lumber("1x4").lengths("8 ft").orInstead(lumber("1x6").lengths("8 ft"))
+     */
+    public Lumber orInstead(Lumber... others) {
+        String chosen = Instead.choose(
+                new Instead.Stock(withSpecies(), name),
+                Arrays.stream(others).map(other -> new Instead.Stock(other.withSpecies(), other.name())));
+        return Arrays.stream(others)
+                .filter(other -> other.withSpecies().equals(chosen))
+                .findFirst()
+                .orElse(this);
+    }
+
+    private String withSpecies() {
+        return name + species.map(wood -> " of " + wood).orElse("");
     }
 
     /** How many of it are bought; known when planned. @group asked of the plan @example strip.bought() */

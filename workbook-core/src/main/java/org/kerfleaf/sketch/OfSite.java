@@ -4,6 +4,7 @@ import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Percent;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** One thing said of the place. */
@@ -16,6 +17,9 @@ public sealed interface OfSite {
 
     /** How high the ground is above the sea. */
     record AboveSea(Length height) implements OfSite {}
+
+    /** How much snow lies on the ground. */
+    record Snow(Pressure onTheGround) implements OfSite {}
 
     /** Whether rain falls on it. */
     record RainedOn(boolean falls) implements OfSite {}

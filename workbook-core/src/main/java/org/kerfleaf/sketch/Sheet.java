@@ -1,9 +1,11 @@
 package org.kerfleaf.sketch;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.stock.Stiffness;
+import org.kerfleaf.stock.Surface;
 
 /**
  * A sheet that can be bought.
@@ -17,6 +19,7 @@ import org.kerfleaf.stock.Stiffness;
  * @param bond how its glue stands the weather, if said
  * @param stiffness its modulus of elasticity along the grain, if said
  * @param damp how damp it is when it is worked, as far as it was said
+ * @param surface how its faces left the mill; unsanded unless said
  * @group what we buy
  */
 public record Sheet(
@@ -29,7 +32,8 @@ public record Sheet(
         Optional<Money> price,
         Optional<Bond> bond,
         Optional<Stiffness> stiffness,
-        Damp damp)
+        Damp damp,
+        Surface surface)
         implements Declaration {
     /** @throws SketchException if a size is not more than nothing */
     public Sheet {
@@ -52,7 +56,8 @@ public record Sheet(
                 price,
                 bond,
                 stiffness,
-                damp);
+                damp,
+                surface);
     }
 
     /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
@@ -62,7 +67,8 @@ public record Sheet(
 
     /** What a caliper says, where that is a size the reader may change. */
     public Sheet measured(Length thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, damp);
+        return new Sheet(
+                origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, damp, surface);
     }
 
     /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
@@ -77,7 +83,8 @@ public record Sheet(
                 Optional.of(SketchRun.price(each)),
                 bond,
                 stiffness,
-                damp);
+                damp,
+                surface);
     }
 
     /**
@@ -87,7 +94,17 @@ public record Sheet(
      */
     public Sheet bondedForExterior() {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR), stiffness, damp);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.EXTERIOR),
+                stiffness,
+                damp,
+                surface);
     }
 
     /**
@@ -97,13 +114,33 @@ public record Sheet(
      */
     public Sheet bondedForExposure1() {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1), stiffness, damp);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.EXPOSURE_1),
+                stiffness,
+                damp,
+                surface);
     }
 
     /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
     public Sheet bondedForInterior() {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR), stiffness, damp);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.INTERIOR),
+                stiffness,
+                damp,
+                surface);
     }
 
     /**
@@ -122,12 +159,23 @@ public record Sheet(
                 price,
                 bond,
                 Optional.of(Stiffness.parse(modulus)),
-                damp);
+                damp,
+                surface);
     }
 
     /** How damp it is when it is worked, as a moisture meter shows it. @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").moisture("9 %") */
     public Sheet moisture(String percent) {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, damp.moisture(percent));
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, bond, stiffness, damp.moisture(percent), surface);
+    }
+
+    /**
+     * Sanded on both faces, as its label says; its thickness then keeps to narrower limits.
+     *
+     * @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").sanded()
+     */
+    public Sheet sanded() {
+        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, damp, Surface.SANDED);
     }
 
     /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */
@@ -136,6 +184,22 @@ public record Sheet(
                 .orElseThrow(() -> new SketchException(
                         "“%s” has no thickness. Say .soldAs(\"3/4 in\"), and .measured(...) once a caliper has been on it."
                                 .formatted(name)));
+    }
+
+    /**
+     * This, or one of these instead: the plan is made with this one and tells what each of the others would come to. The reader
+     * may change which is bought.
+     *
+     * @example sheet("half-inch ply", "48 in", "96 in").soldAs("1/2 in").orInstead(sheet("thinner ply", "48 in", "96 in").soldAs("15/32 in"))
+     */
+    public Sheet orInstead(Sheet... others) {
+        String chosen = Instead.choose(
+                new Instead.Stock(name, name),
+                Arrays.stream(others).map(other -> new Instead.Stock(other.name(), other.name())));
+        return Arrays.stream(others)
+                .filter(other -> other.name().equals(chosen))
+                .findFirst()
+                .orElse(this);
     }
 
     /** How many of it are bought; known when planned. @group asked of the plan @example ply.bought() */

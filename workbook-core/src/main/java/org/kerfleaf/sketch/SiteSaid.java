@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Percent;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** The place it stands in, as far as it was said. @group the place */
@@ -38,6 +39,16 @@ public record SiteSaid(Origin origin, List<OfSite> said) implements Declaration 
      */
     public SiteSaid wind(String speed, Exposure ground) {
         return with(new OfSite.Windy(WindSpeed.parse(speed), ground));
+    }
+
+    /**
+     * The ground snow load on the building code's map, as {@code 30 psf}, {@code 1.5 kN/m2} or {@code 1.5 kPa}; 0.7 times as much
+     * lies on a roof or a lid.
+     *
+     * @example site().snow("30 psf")
+     */
+    public SiteSaid snow(String onTheGround) {
+        return with(new OfSite.Snow(Pressure.parse(onTheGround)));
     }
 
     /** How high the ground is above the sea, which thins the wind. @example site().wind("115 mph", OPEN_GROUND).aboveSea("5280 ft") */

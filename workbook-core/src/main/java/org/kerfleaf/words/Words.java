@@ -13,6 +13,7 @@ import org.kerfleaf.measure.SpreadLoad;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.sketch.*;
 import org.kerfleaf.stock.Rings;
+import org.kerfleaf.stock.Surface;
 
 /**
  * Every word a cell can begin with. What follows a word is said of its value: {@code panel("Floor", ply).wide(width)}.
@@ -146,7 +147,8 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Damp.NOT_SAID);
+                Damp.NOT_SAID,
+                Surface.UNSANDED);
     }
 
     /** Dressed lumber by its nominal size, thickness first. @example Lumber rails = lumber("2x4").lengths("8 ft") */
@@ -226,6 +228,11 @@ public final class Words {
     /** The screws that lie in the drawer; a joint screwed from it gets the one that suits it best. @example Drawer mine = drawer(woodScrew(6, "1 1/4 in"), woodScrew(8, "1 1/2 in")) */
     public static Drawer drawer(Screw... screws) {
         return new Drawer(List.of(screws));
+    }
+
+    /** What brings the stock home; say how wide and how long it is inside. @example vehicle("station wagon").wideInside("41 in").longInside("70 in") */
+    public static Vehicle vehicle(String name) {
+        return new Vehicle(here(), name, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
@@ -694,6 +701,27 @@ public final class Words {
      */
     public static Carries carries(Placing what, Carries.Share share) {
         return Carries.of(what, share);
+    }
+
+    /**
+     * Things that stand on it: their weight is its load, and whether there is room for them is looked at.
+     *
+     * @group what it carries
+     * @example carries(floorIn, contents("Seed box").wide("7 in").deep("5 in").high("4 in").weighs("2 lb")).between(sidesIn)
+     */
+    public static Carries carries(Placing what, Contents... things) {
+        return Carries.of(what, List.of(things));
+    }
+
+    /**
+     * What must go in: the largest of its kind with its sizes as it stands there, how many, what each weighs. Say on what they
+     * stand with {@code carries}.
+     *
+     * @group what it carries
+     * @example var boxes = contents("Seed box").wide("7 in").deep("5 in").high("4 in").weighs("2 lb").times(3); var onFloor = carries(floorIn, boxes)
+     */
+    public static Contents contents(String name) {
+        return Contents.of(name);
     }
 
     /**

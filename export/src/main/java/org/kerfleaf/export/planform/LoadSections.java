@@ -1,25 +1,57 @@
 package org.kerfleaf.export.planform;
 
+import java.util.Optional;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Bracket;
 import org.kerfleaf.plan.Loads.Carried;
+import org.kerfleaf.plan.Loads.Contained;
 import org.kerfleaf.plan.Loads.Filled;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.plan.Loads.OnJoint;
+import org.kerfleaf.plan.Loads.Snow;
 import org.kerfleaf.site.SitePlan;
+import org.kerfleaf.stock.CrossSection;
 
 /** The members about what parts carry and people lift. */
 final class LoadSections {
     private LoadSections() {}
 
     static void write(Loads loads, Member form) {
-        form.list("carried", loads.carried(), LoadSections::carried)
+        form.list("contents", loads.contents(), LoadSections::contained)
+                .list("carried", loads.carried(), LoadSections::carried)
+                .optional("snow", loads.snow(), LoadSections::snow)
                 .list("lifted", loads.lifted(), LoadSections::lifted)
                 .list("onJoints", loads.onJoints(), LoadSections::onJoint)
                 .list("brackets", loads.brackets(), LoadSections::bracket)
                 .list("filled", loads.filled(), LoadSections::filled)
                 .words("note", SitePlan.DEFERS);
+    }
+
+    private static void contained(Member form, Contained things) {
+        form.words("things", things.name())
+                .words("on", things.on())
+                .number("each", things.each())
+                .number("sideBySide", things.sideBySide())
+                .list(
+                        "rooms",
+                        things.rooms(),
+                        (room, of) -> room.words("way", of.way())
+                                .figure("need", of.need(), Member::millimetres)
+                                .figure("there", of.there(), Member::millimetres));
+    }
+
+    private static void snow(Member form, Snow snow) {
+        form.figure("pressure", snow.pressure(), pressure -> Member.decimal(pressure.pascals()))
+                .list("carried", snow.carried(), LoadSections::carried);
+    }
+
+    private static void section(Member form, CrossSection section) {
+        form.length("width", section.width())
+                .length("thickness", section.thickness())
+                .figure("area", section.area(), Member::squareMillimetres)
+                .figure("modulus", section.modulus(), of -> Member.decimal(of.cubicMillimetres()))
+                .figure("inertia", section.inertia(), of -> Member.decimal(of.millimetresToTheFourth()));
     }
 
     private static void carried(Member form, Carried carried) {
@@ -51,6 +83,7 @@ final class LoadSections {
     private static void bending(Member form, Bending bending) {
         form.figure("span", bending.span(), Member::millimetres)
                 .figure("onSpan", bending.onSpan(), Member::grams)
+                .optional("section", Optional.of(bending.section()), LoadSections::section)
                 .figure("stiffness", bending.stiffness(), stiff -> Member.decimal(stiff.pascals()))
                 .figure("sag", bending.sag(), Member::millimetres)
                 .figure("sagInTime", bending.sagInTime(), Member::millimetres)

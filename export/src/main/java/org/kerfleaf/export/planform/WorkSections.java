@@ -61,6 +61,7 @@ final class WorkSections {
                                 .number("level", check.level()))
                 .list("steps", plan.steps(), WorkSections::step);
         schedule(plan.schedule(), top.inside("schedule"));
+        BuyingSection.write(plan.buying(), top.inside("buying"));
         site(plan.site(), top.inside("site"));
         LoadSections.write(plan.loads(), top.inside("loads"));
         rain(plan, top);

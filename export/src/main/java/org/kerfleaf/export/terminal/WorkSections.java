@@ -54,6 +54,7 @@ final class WorkSections {
                         page -> DoorText.write(plan, page)),
                 new Section("Finish", "", !plan.finish().isEmpty(), told::finish),
                 PaintSection.of(plan),
+                BuyingText.of(plan),
                 new Section("Site", "", plan.site().isPresent(), page -> SiteSection.write(plan, page)),
                 new Section("Loads", "", !plan.loads().isEmpty(), page -> LoadSection.write(plan, page)),
                 new Section("Rain", "", plan.rain().isPresent(), told::rain),

@@ -67,6 +67,7 @@ class PlanFormTest {
                         "checks",
                         "steps",
                         "schedule",
+                        "buying",
                         "site",
                         "loads",
                         "rain",

@@ -40,6 +40,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -153,6 +154,7 @@ public final class PlanFixture {
                 plan.checks(),
                 plan.steps(),
                 plan.schedule(),
+                plan.buying(),
                 plan.site(),
                 plan.loads(),
                 plan.rain(),
@@ -189,8 +191,9 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
+                Buying.NOTHING,
                 Optional.empty(),
-                new Loads(List.of(), List.of(), List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -224,6 +227,7 @@ public final class PlanFixture {
                 plan.checks(),
                 plan.steps(),
                 plan.schedule(),
+                plan.buying(),
                 plan.site(),
                 plan.loads(),
                 plan.rain(),
@@ -280,8 +284,9 @@ public final class PlanFixture {
                         List.of(4),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
+                Buying.NOTHING,
                 Optional.of(site()),
-                new Loads(List.of(), List.of(), List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 cautions(),
