@@ -22,10 +22,12 @@ import org.kerfleaf.joint.GuideLine;
 import org.kerfleaf.joint.Marking;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -47,8 +49,10 @@ import org.kerfleaf.shape.Outline;
 import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Solid;
 import org.kerfleaf.shape.Vector;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.PartKind;
+import org.kerfleaf.sketch.Reach;
 
 /**
  * A plan built by hand from the sizes of a seed-swap cabinet, 22 x 11 in inside, 24 in at the eaves, roof at 30 degrees.
@@ -125,6 +129,7 @@ public final class SamplePlan {
                 List.of(),
                 parts(),
                 List.of(),
+                List.of(),
                 new Fastening(List.of(), List.of(), List.of(), markings()),
                 List.of(sheet()),
                 boards(),
@@ -141,6 +146,7 @@ public final class SamplePlan {
                         List.of(1),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
+                Buying.NOTHING,
                 Optional.of(new SitePlan(
                         figure(Volume.ofCubicMillimetres(56_633_693), "π · r² · depth"),
                         figure(Volume.ofCubicMillimetres(5_148_518), "π · r² · depth of the gravel"),
@@ -151,9 +157,10 @@ public final class SamplePlan {
                         Optional.empty(),
                         Optional.of(figure(Length.ofInches(32), "post - in the ground")),
                         Optional.empty(),
+                        Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                         Optional.empty(),
                         Optional.empty())),
-                new Loads(List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 SampleSteps.cautions(),

@@ -157,7 +157,8 @@ final class SampleSteps {
                 minutes == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(minutes)),
                 people,
                 cautions,
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static PlannedStep.Take take(String letter, String words) {

@@ -14,6 +14,7 @@ import org.kerfleaf.cutting.SheetLayout;
 import org.kerfleaf.cutting.SheetSize;
 import org.kerfleaf.cutting.StockBound;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -75,7 +76,8 @@ public final class SampleStress {
                     i % 2 == 0 ? Optional.empty() : Optional.of(Duration.ofMinutes(5L * i)),
                     1 + i % 3,
                     p.cautions().subList(0, i % 9),
-                    List.of()));
+                    List.of(),
+                    Optional.empty()));
         }
         List<Check> checks = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
@@ -181,7 +183,8 @@ public final class SampleStress {
                         Optional.of(Duration.ofMinutes(725)),
                         2,
                         s.cautions(),
-                        List.of())));
+                        List.of(),
+                        Optional.empty())));
         List<SawSetting> saws = new ArrayList<>();
         p.sawSettings()
                 .forEach(s -> saws.add(new SawSetting(
@@ -243,6 +246,7 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Fastening.NONE,
                 List.of(),
                 List.of(),
@@ -255,8 +259,9 @@ public final class SampleStress {
                 List.of(),
                 List.of(),
                 new Schedule(Figure.of(Duration.ZERO, "r", "s"), List.of(), List.of(), Optional.empty()),
+                Buying.NOTHING,
                 Optional.empty(),
-                new Loads(List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -289,6 +294,7 @@ public final class SampleStress {
                 p.sizes(),
                 parts,
                 List.of(),
+                List.of(),
                 Fastening.NONE,
                 sheets,
                 p.boards(),
@@ -301,6 +307,7 @@ public final class SampleStress {
                 checks,
                 steps,
                 schedule,
+                p.buying(),
                 p.site(),
                 p.loads(),
                 p.rain(),

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.cost.Department;
 import org.kerfleaf.cost.LikeForLike;
+import org.kerfleaf.export.drawing.Drawings;
 import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.PlacedPart;
@@ -39,6 +40,28 @@ class CabinetOnItsSiteTest {
 
     private static WindLoad wind(Plan plan) {
         return plan.site().flatMap(SitePlan::wind).orElseThrow();
+    }
+
+    /** Two people, one at either end: a hand before and one behind the balance, under the box and not under its roof's overhang. */
+    @Test
+    void lift_hasAPlaceForEveryHand() {
+        Loads.Lifted lifted = PLAN.loads().lifted().get(0);
+        double under =
+                PLAN.site().orElseThrow().boxBottom().orElseThrow().value().inMillimetres();
+        assertThat(lifted.grips()).extracting(Loads.Grip::person).containsExactly(1, 1, 2, 2);
+        assertThat(lifted.grips()).allSatisfy(grip -> assertThat(grip.at().z()).isCloseTo(under, within(0.01)));
+        Vector balance = lifted.balance().orElseThrow();
+        double left = lifted.grips().get(0).at().x();
+        double right = lifted.grips().get(2).at().x();
+        assertThat(balance.x()).isBetween(left, right);
+        // 22 in inside and two sides of 23/32 in.
+        assertThat(right - left).isCloseTo((22 + 2 * 23 / 32.0) * INCH, within(0.1));
+        assertThat(Drawings.of(PLAN)
+                        .named(Drawings.LIFT)
+                        .orElseThrow()
+                        .within(120, 80)
+                        .height())
+                .isBetween(40.0, 80.0);
     }
 
     /** A prototype's silhouette; ASCE 7-16 26.10-1; IBC 1807.3.2.1 with a 4x4's diagonal in sand. */

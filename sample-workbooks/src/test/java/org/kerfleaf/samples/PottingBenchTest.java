@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Loads;
+import org.kerfleaf.plan.Moving;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.rules.Check;
@@ -73,6 +74,19 @@ class PottingBenchTest {
                 .toList();
     }
 
+    /** Wet boards from 19 to 12 %, coefficient 0.00259: each 0.0997 in narrower, so the gaps open from 1/4 to 0.35 in. */
+    @Test
+    void top_asItDries_opensItsGaps() {
+        Moving top = PLAN.movement().stream()
+                .filter(moving -> moving.part().equals("Top board"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(top.wood().coefficient().value().value()).isEqualTo(0.00259);
+        assertThat(top.atDriest().value().inInches()).isCloseTo(-0.0997, within(0.00005));
+        assertThat(top.gap().orElseThrow().whenDriest().value().inInches()).isCloseTo(0.35, within(0.0005));
+    }
+
     @Test
     void screws_ofTheTop_areTwoAtEveryCrossing() {
         assertThat(PLAN.hardware().get(0).uses()).contains("Top board to Joist: 32");
@@ -107,6 +121,28 @@ class PottingBenchTest {
     }
 
     /** 120 lb · 5/9 = 66.7 lb, 22.2 lb a top screw; 95.52 lb/in · 1 2/3 in = 159.2 lb (NDS 2018 12.2-2). */
+    /** 455 lb on the top, half of it on five lags: 45.5 lb each sideways; a lag of 3/8 in holds more than twice that. */
+    @Test
+    void lags_carryHalfTheTop_sideways() {
+        Loads.OnJoint lags = PLAN.loads().onJoints().get(0);
+        assertThat(lags.load().value().inPounds()).isCloseTo(227.5, within(0.01));
+        assertThat(lags.each().value().inPounds()).isCloseTo(45.5, within(0.01));
+        // The ledger’s grain is level, the studs’ upright: G 0.48 across, G 0.42 along.
+        assertThat(lags.holds().orElseThrow().value().inPounds()).isBetween(115.0, 145.0);
+        assertThat(PLAN.check("Sideways: Ledger to studs").orElseThrow().verdict())
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    /** 120 lb · 5 in / 9 in = 66.7 lb over three brackets, 22.2 lb a top screw, which holds 159.2 lb. */
+    @Test
+    void brackets_pull66Point7Pounds() {
+        Loads.Bracket brackets = PLAN.loads().brackets().get(0);
+        double each = brackets.pull().orElseThrow().value().inPounds();
+        assertThat(each * brackets.count()).isCloseTo(66.67, within(0.01));
+        assertThat(each).isCloseTo(22.22, within(0.01));
+        assertThat(brackets.holds().orElseThrow().value().inPounds()).isCloseTo(159.2, within(0.05));
+    }
+
     @Test
     void bracket_topScrew_isPulledBy22Of159Pounds() {
         assertThat(fastened("steel shelf bracket to studs")

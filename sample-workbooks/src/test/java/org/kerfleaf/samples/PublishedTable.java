@@ -32,6 +32,7 @@ record PublishedTable(String title, String source, String status, Workbook workb
             Map.entry("deg", 1.0),
             Map.entry("sq_in", 1 / 645.16),
             Map.entry("sq_ft", 1 / 92_903.04),
+            Map.entry("sq_m", 1e-6),
             Map.entry("cu_ft", 1 / 28_316.846592),
             Map.entry("L", 0.001),
             Map.entry("mL", 1.0),
@@ -41,6 +42,10 @@ record PublishedTable(String title, String source, String status, Workbook workb
             Map.entry("kg", 0.001),
             Map.entry("N", 1.0),
             Map.entry("g", 1.0),
+            Map.entry("in3", 1 / StrictMath.pow(25.4, 3)),
+            Map.entry("in4", 1 / StrictMath.pow(25.4, 4)),
+            Map.entry("Mpsi", 645.16e-6 / 4.4482216152605 / 1e6),
+            Map.entry("GPa", 1e-9),
             Map.entry("no", 1.0));
 
     private static final Pattern FIGURE = Pattern.compile("(.+/.+?)(?: (\\S+) ±(\\S+))?");

@@ -41,6 +41,7 @@ final class Sample {
     /** Braces, eave corners and a measured corner; no sample to start from while a brace has no place in the drawings. */
     static final Sample CANOPY = ofTests("door-canopy.md");
 
+    /** A door of one wide board between its sides, for the checks that no sample to start from has a case for. */
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 
     private final String file;

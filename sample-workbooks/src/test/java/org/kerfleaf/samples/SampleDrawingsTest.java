@@ -361,6 +361,7 @@ class SampleDrawingsTest {
                         "slice",
                         "taken apart",
                         "rain",
+                        "lift",
                         "part A",
                         "part B",
                         "part C",

@@ -63,6 +63,11 @@ public final class DrillSizes {
 
     private DrillSizes() {}
 
+    /** The root of a wood screw's thread by appendix L of the NDS, table L3 (from memory); empty for a gauge it lacks. */
+    static Optional<Length> root(int gauge) {
+        return Optional.ofNullable(ROOTS.get(gauge)).map(mils -> Length.ofInches(mils / 1000.0));
+    }
+
     /** The pilot hole for the thread; empty for a gauge the table lacks. */
     public static Optional<Figure<Length>> pilot(int gauge, Wood wood) {
         return row(gauge, "pilot hole for the thread in " + wood.words, r -> wood == Wood.SOFT ? r.soft : r.hard);
@@ -71,6 +76,17 @@ public final class DrillSizes {
     /** The clearance hole for the shank in the first part; empty for a gauge the table lacks. */
     public static Optional<Figure<Length>> clearance(int gauge) {
         return row(gauge, "clearance hole for the shank in the first part", Row::clearance);
+    }
+
+    /** The widest hole that a nail may be driven into: 75 % of it, 90 % in wood over 0.6, to the 1/64 in below. */
+    public static Figure<Length> nailHole(Length diameter, Ratio specificGravity) {
+        double share = specificGravity.value() > 0.6 ? 0.9 : 0.75;
+        return Figure.of(
+                diameter.times(share).roundedTo(SIXTY_FOURTH, RoundingMode.DOWN),
+                "three quarters of the nail, 0.9 in wood over 0.6, to the 1/64 in below",
+                "NDS 2018 12.1.6.3 (from memory)",
+                given("D", diameter),
+                given("specific gravity", specificGravity));
     }
 
     private static Optional<Figure<Length>> row(int gauge, String rule, ToIntFunction<Row> column) {
@@ -88,13 +104,13 @@ public final class DrillSizes {
     public static Optional<Figure<Length>> leadHole(int gauge, double specificGravity) {
         Optional<Double> share =
                 specificGravity > 0.6 ? Optional.of(0.9) : specificGravity > 0.5 ? Optional.of(0.7) : Optional.empty();
-        Optional<Length> root = Optional.ofNullable(ROOTS.get(gauge)).map(mils -> Length.ofInches(mils / 1000.0));
-        return share.flatMap(part -> root.map(dr -> Figure.of(
-                dr.times(part).roundedTo(SIXTY_FOURTH, RoundingMode.HALF_UP),
-                "share of the root diameter, to the nearest 1/64 in",
-                NDS,
-                given("root", dr),
-                given("share", Ratio.of(part)),
-                given("specific gravity", Ratio.of(specificGravity)))));
+        return share.flatMap(part -> root(gauge)
+                .map(dr -> Figure.of(
+                        dr.times(part).roundedTo(SIXTY_FOURTH, RoundingMode.HALF_UP),
+                        "share of the root diameter, to the nearest 1/64 in",
+                        NDS,
+                        given("root", dr),
+                        given("share", Ratio.of(part)),
+                        given("specific gravity", Ratio.of(specificGravity)))));
     }
 }

@@ -22,6 +22,7 @@ import org.kerfleaf.reason.Figure;
  * @param holds what one holds against a straight pull: a reference value, dry and for a load of ten years
  * @param holdsDamp the same in wood that stays damp
  * @param notHeld why {@code holds} is empty; empty if it is not
+ * @param across what one holds sideways
  */
 public record FastenerSetting(
         Hold in,
@@ -37,7 +38,35 @@ public record FastenerSetting(
         Optional<Figure<Ratio>> gravity,
         Optional<Figure<Force>> holds,
         Optional<Figure<Force>> holdsDamp,
-        String notHeld) {
+        String notHeld,
+        Across across) {
+    /**
+     * What one holds across its own length: straight down where it lies level, the least of both ways along the grain where it
+     * stands upright.
+     *
+     * @param holds a reference value, dry and for a load of ten years
+     * @param holdsDamp the same in wood that stays damp
+     * @param notHeld why they are empty; empty if they are not
+     */
+    public record Across(Optional<Figure<Force>> holds, Optional<Figure<Force>> holdsDamp, String notHeld) {
+        /** Where it is not known what it holds. */
+        public static Across notKnown(String why) {
+            return new Across(Optional.empty(), Optional.empty(), why);
+        }
+
+        /** Where it is. */
+        public static Across of(Figure<Force> holds) {
+            return new Across(Optional.of(holds), Optional.of(Sideways.damp(holds)), "");
+        }
+    }
+
+    /** The same, holding sideways what is given. */
+    public FastenerSetting with(Across sideways) {
+        return new FastenerSetting(
+                in, clearance, pilot, leadHole, sunk, head, reach, diameters, tip, thread, gravity, holds, holdsDamp,
+                notHeld, sideways);
+    }
+
     /** Of a fastener of which nothing is looked up. */
     public static FastenerSetting unknown(Hold in, String why) {
         return new FastenerSetting(
@@ -54,6 +83,7 @@ public record FastenerSetting(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                why);
+                why,
+                Across.notKnown(why));
     }
 }

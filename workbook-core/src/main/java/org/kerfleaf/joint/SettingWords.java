@@ -18,6 +18,11 @@ public final class SettingWords {
     private static final MeasureStyle BITS = new MeasureStyle(LengthUnit.INCHES, 64);
     private static final Length TENTH = Length.ofMillimetres(0.1);
 
+    /** What the forces of a setting stand for. */
+    public static final String LOADS =
+            "What one holds is against a straight pull; sideways, against a load straight down where it lies level, or along"
+                    + " either grain where it stands upright. Dry, for a load of ten years.";
+
     private final MeasureStyle style;
 
     public SettingWords(MeasureStyle style) {
@@ -81,6 +86,19 @@ public final class SettingWords {
         return setting.holds()
                 .map(force -> force.value().in(style) + " in " + setting.in().words())
                 .orElseGet(() -> "not known: " + setting.notHeld());
+    }
+
+    /** {@code 180.0 lb}, or why that is not known. */
+    public String across(FastenerSetting setting) {
+        return setting.across()
+                .holds()
+                .map(force -> force.value().in(style))
+                .orElseGet(() -> "not known: " + setting.across().notHeld());
+    }
+
+    /** Whether anything is told of what it holds. */
+    public static boolean tellsAForce(FastenerSetting setting) {
+        return setting.holds().isPresent() || setting.across().holds().isPresent();
     }
 
     /** {@code end 1 1/2 in, edge 3/8 in, next 4 1/2 in}. */

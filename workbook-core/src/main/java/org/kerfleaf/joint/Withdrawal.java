@@ -16,6 +16,7 @@ import org.kerfleaf.reason.Given;
 public final class Withdrawal {
     private static final double LAG_LONGEST_THREAD = 6;
     private static final double WET = 0.7;
+    private static final double NAIL_WET = 0.25;
     private static final double END_GRAIN = 0.75;
 
     private Withdrawal() {}
@@ -70,12 +71,18 @@ public final class Withdrawal {
         return adjusted(dry, WET, "0.7 in wood over 19 % moisture", "NDS 2018 table 11.3.3 (from memory)");
     }
 
+    /** What is left of a smooth nail's where the wood dries or gets wet after it is driven: 0.25 (the same table, from memory). */
+    public static Figure<Force> nailDamp(Figure<Force> dry) {
+        return adjusted(dry, NAIL_WET, "0.25 in wood that dries or gets wet", "NDS 2018 table 11.3.3 (from memory)");
+    }
+
     /** What is left of a lag screw's in end grain: 0.75 (NDS 2018 12.5.2, seen in a copy). A wood screw has none there. */
     public static Figure<Force> lagInEndGrain(Figure<Force> side) {
         return adjusted(side, END_GRAIN, "0.75 in end grain", "NDS 2018 12.5.2 (seen in a copy)");
     }
 
-    private static Figure<Force> adjusted(Figure<Force> full, double factor, String why, String source) {
+    /** A figure scaled by a factor, with the factor's reason behind its own. */
+    static Figure<Force> adjusted(Figure<Force> full, double factor, String why, String source) {
         Given[] given = Stream.concat(full.reason().given().stream(), Stream.of(given("full value", full.value())))
                 .toArray(Given[]::new);
         return Figure.of(

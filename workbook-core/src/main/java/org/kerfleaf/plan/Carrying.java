@@ -3,7 +3,6 @@ package org.kerfleaf.plan;
 import static org.kerfleaf.reason.Given.given;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,18 +14,16 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Carried;
-import org.kerfleaf.plan.Loads.Limited;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.reason.Given;
 import org.kerfleaf.reason.Reason;
-import org.kerfleaf.rules.SagChecks;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
 import org.kerfleaf.sketch.Carries;
+import org.kerfleaf.sketch.Contents;
 import org.kerfleaf.sketch.Origin;
-import org.kerfleaf.sketch.Part;
-import org.kerfleaf.sketch.SagLimit;
 import org.kerfleaf.sketch.Sketch;
-import org.kerfleaf.stock.Stiffness;
+import org.kerfleaf.stock.CrossSection;
 
 /** Follows every load that was said: how much it is, how far its part hangs free under it, how far that sags. */
 final class Carrying {
@@ -35,13 +32,18 @@ final class Carrying {
     private final Map<Origin, Mass> whole = new LinkedHashMap<>();
     private final Map<Carries, Carried> carried = new LinkedHashMap<>();
 
+    private final List<String> withoutLoad = new ArrayList<>();
+
     Carrying(Sketch sketch, Assembly assembly) {
         this.sketch = sketch;
         this.assembly = assembly;
         for (Carries said : sketch.all(Carries.class)) {
             List<Piece> pieces = assembly.of(said.what());
             if (!pieces.isEmpty()) {
-                carried.put(said, carried(said, pieces));
+                load(said, pieces)
+                        .ifPresentOrElse(
+                                load -> carried.put(said, carried(said, pieces, load)),
+                                () -> withoutLoad.add(pieces.get(0).part()));
             }
         }
     }
@@ -51,24 +53,36 @@ final class Carrying {
         return carried;
     }
 
-    private Carried carried(Carries said, List<Piece> pieces) {
+    /** Parts that carry things of which nobody said what they weigh. */
+    List<String> withoutLoad() {
+        return withoutLoad;
+    }
+
+    /** All of a load that was said earlier; nothing if it lies nowhere. */
+    Mass whole(Origin load) {
+        return whole.getOrDefault(load, Mass.ZERO);
+    }
+
+    private Carried carried(Carries said, List<Piece> pieces, Figure<Mass> load) {
         Box one = pieces.get(0).box();
         Axis run = run(one);
-        List<Box> floors = floors(pieces);
-        Area area = floors.stream()
-                .map(floor -> floor.extent(Axis.X).by(floor.extent(Axis.Y)))
-                .reduce(Area.ZERO, Area::plus);
-        Figure<Mass> load = load(said, floors, run, area);
         whole.put(said.origin(), load.value());
         Mass each = load.value().times(1.0 / pieces.size());
-        Optional<Figure<Stiffness>> stiffness = stiffness(pieces.get(0).part());
-        Optional<Bending> bending =
-                span(said, one, run).flatMap(span -> stiffness.map(stiff -> bending(span, stiff, one, run, each)));
+        String part = pieces.get(0).part();
+        Optional<Bending> bending = span(said, one, run)
+                .flatMap(span -> Bends.stiffness(sketch, part).map(stiff -> {
+                    CrossSection section =
+                            new CrossSection(one.extent(run == Axis.X ? Axis.Y : Axis.X), one.extent(Axis.Z));
+                    return Bends.under(span, section, stiff, one.extent(run), each, said.middle());
+                }));
         return new Carried(
-                pieces.get(0).part(),
-                Figure.of(area, "length · width, seen from above", Reason.GEOMETRY),
-                load,
-                bending);
+                part, Figure.of(area(pieces), "length · width, seen from above", Reason.GEOMETRY), load, bending);
+    }
+
+    private static Area area(List<Piece> pieces) {
+        return floors(pieces).stream()
+                .map(floor -> floor.extent(Axis.X).by(floor.extent(Axis.Y)))
+                .reduce(Area.ZERO, Area::plus);
     }
 
     /** What lies side by side is one floor; what lies on another level is another. */
@@ -79,24 +93,50 @@ final class Carrying {
         return byHeight.values().stream().map(Box::hull).toList();
     }
 
-    private Figure<Mass> load(Carries said, List<Box> floors, Axis run, Area area) {
+    /** Empty where it carries things of which nobody said what they weigh. */
+    private Optional<Figure<Mass>> load(Carries said, List<Piece> pieces) {
         if (said.share().isPresent()) {
-            Mass other = whole.getOrDefault(said.share().get().of(), Mass.ZERO);
-            return Figure.of(
+            Mass other = whole(said.share().get().of());
+            return Optional.of(Figure.of(
                     other.times(said.share().get().share()),
                     "its share of the load",
                     Reason.GEOMETRY,
                     given("load", other),
-                    given("share", Ratio.of(said.share().get().share())));
+                    given("share", Ratio.of(said.share().get().share()))));
         }
-        Length along = floors.stream().map(f -> f.extent(run)).reduce(Length.ZERO, Length::plus);
-        return Figure.of(
-                said.load().orElseThrow().on(along, area),
+        if (said.load().isEmpty()) {
+            return things(said);
+        }
+        Axis run = run(pieces.get(0).box());
+        Length along = floors(pieces).stream().map(f -> f.extent(run)).reduce(Length.ZERO, Length::plus);
+        return Optional.of(Figure.of(
+                said.load().orElseThrow().on(along, area(pieces)),
                 "the load, over all it lies on",
                 Reason.GEOMETRY,
                 given("load", said.load().orElseThrow()),
                 given("length", along),
-                given("area", area));
+                given("area", area(pieces))));
+    }
+
+    private Optional<Figure<Mass>> things(Carries said) {
+        List<Contents> things = sketch.all(Contents.class).stream()
+                .filter(one -> said.things().contains(one.origin()))
+                .toList();
+        if (things.isEmpty() || things.stream().anyMatch(one -> one.weight().isEmpty())) {
+            return Optional.empty();
+        }
+        Mass all = things.stream()
+                .map(one -> one.weight().orElseThrow().times(one.count()))
+                .reduce(Mass.ZERO, Mass::plus);
+        return Optional.of(Figure.of(
+                all,
+                "what stands on it, all together",
+                Reason.GEOMETRY,
+                things.stream()
+                        .map(one -> given(
+                                one.count() + " of " + one.name() + ", each",
+                                one.weight().orElseThrow()))
+                        .toArray(Given[]::new)));
     }
 
     /** The way a piece runs: its longer level extent. */
@@ -125,45 +165,5 @@ final class Carrying {
                         "the widest clear gap between neighbours of what it lies on",
                         Reason.GEOMETRY,
                         given("supports", supports.size())));
-    }
-
-    private Optional<Figure<Stiffness>> stiffness(String part) {
-        String stock = sketch.part(part).map(Part::stock).orElse("");
-        Optional<Stiffness> graded = sketch.lumber(stock)
-                .flatMap(lumber -> lumber.stiffness())
-                .or(() -> sketch.sheet(stock).flatMap(sheet -> sheet.stiffness()));
-        return graded.map(e -> Figure.said(e, "the stiffness of " + stock))
-                .or(() -> Stiffness.named(
-                        sketch.lumber(stock).flatMap(l -> l.species()).orElse(stock)));
-    }
-
-    private static Bending bending(Figure<Length> span, Figure<Stiffness> stiffness, Box piece, Axis run, Mass load) {
-        Length wide = piece.extent(run == Axis.X ? Axis.Y : Axis.X);
-        Length high = piece.extent(Axis.Z);
-        Mass onSpan = load.times(span.value().dividedBy(piece.extent(run)));
-        Figure<Length> sag = SagChecks.sag(span.value(), wide, high, stiffness.value(), onSpan);
-        Mass perMetre = load.times(1000 / piece.extent(run).inMillimetres());
-        return new Bending(
-                span,
-                Figure.of(
-                        onSpan,
-                        "the load of one piece · span / its length; its own weight is not counted",
-                        Reason.GEOMETRY,
-                        given("load", load),
-                        given("span", span.value()),
-                        given("length", piece.extent(run))),
-                stiffness,
-                sag,
-                Figure.of(
-                        sag.value().times(SagChecks.CREEP),
-                        "first sag · 1.5, since wood creeps under a load that stays on",
-                        Reason.COMMON_PRACTICE,
-                        given("first sag", sag.value())),
-                Arrays.stream(SagLimit.values())
-                        .map(limit -> new Limited(
-                                limit,
-                                limit.over(span.value()),
-                                SagChecks.longest(wide, high, stiffness.value(), perMetre, limit)))
-                        .toList());
     }
 }

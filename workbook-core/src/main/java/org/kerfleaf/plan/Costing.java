@@ -39,6 +39,7 @@ import org.kerfleaf.sketch.Sheet;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.sketch.Supply;
 import org.kerfleaf.sketch.Tool;
+import org.kerfleaf.stock.BoardMeasure;
 
 /** Lists everything to buy with its price, and how much of it the build uses. */
 final class Costing {
@@ -185,7 +186,10 @@ final class Costing {
         return new CostLine(
                 Department.TIMBER,
                 board.stock() + (treated ? ", treated" : ""),
-                Stocking.sold(board.length(), style) + " long",
+                Stocking.sold(board.length(), style) + " long"
+                        + BoardMeasure.of(board.stock(), board.length(), bought)
+                                .map(measure -> ", " + measure.value().in(style) + (bought > 1 ? " in all" : ""))
+                                .orElse(""),
                 count(bought, "boards in the layouts"),
                 Optional.of(share(used.dividedBy(board.length().times(bought)), "length of parts / length of boards")),
                 known(board.price()));

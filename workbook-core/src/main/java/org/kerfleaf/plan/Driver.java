@@ -45,6 +45,9 @@ record Driver(Bodies bodies, Fastener said, Touch place, Piece through, List<Pie
         if (said instanceof Lag lag) {
             return Optional.of(lag.diameter());
         }
+        if (said instanceof Nail nail) {
+            return nail.diameter();
+        }
         return said instanceof Bolt bolt ? Optional.of(bolt.diameter()) : Optional.empty();
     }
 

@@ -15,11 +15,16 @@ import org.kerfleaf.sketch.Bolt;
  */
 final class Driving {
     private final Bodies bodies;
+    private final Nearness nearness;
     private final Problems problems;
+    /** How near a contact's sides must be to each other for either to be taken as its length. */
+    private static final double ABOUT_SQUARE = 0.8;
+
     private final List<DrivenContact> driven = new ArrayList<>();
 
-    Driving(List<PlannedJoint> joints, Bodies bodies, Problems problems) {
+    Driving(List<PlannedJoint> joints, Sizing sizing, Bodies bodies, Problems problems) {
         this.bodies = bodies;
+        this.nearness = new Nearness(sizing, bodies);
         this.problems = problems;
         joints.stream()
                 .filter(j -> j.said().fastener().isPresent() && j.behind().isEmpty())
@@ -43,11 +48,35 @@ final class Driving {
             List<FastenerRow> rows = joint.said().times().isEmpty()
                     ? List.of(FastenerRow.every(
                             driver.place(), joint.said().every().orElseThrow()))
-                    : share == 0 ? List.of() : FastenerRow.pattern(driver.place(), share, end(driver));
+                    : share == 0 ? List.of() : pattern(joint, driver, share);
             if (!rows.isEmpty()) {
                 drive(joint, driver, rows);
             }
         }
+    }
+
+    /** Two bolts on a contact about as wide as long stand side by side, whichever way leaves more wood to the nearest end. */
+    private List<FastenerRow> pattern(PlannedJoint joint, Driver driver, int share) {
+        List<FastenerRow> along = FastenerRow.pattern(driver.place(), share, end(driver));
+        boolean square = driver.place().across().inMillimetres()
+                > ABOUT_SQUARE * driver.place().along().inMillimetres();
+        if (share != 2 || !square || !(driver.said() instanceof Bolt)) {
+            return along;
+        }
+        List<FastenerRow> across = FastenerRow.abreast(driver.place(), share, end(driver));
+        return toEnd(joint, driver, across) > toEnd(joint, driver, along) ? across : along;
+    }
+
+    /** How much wood they leave to the nearest end; less than none where one finds no wood for itself. */
+    private double toEnd(PlannedJoint joint, Driver driver, List<FastenerRow> wanted) {
+        List<FastenerRow> rows =
+                wanted.stream().flatMap(row -> row.onWood(driver).stream()).toList();
+        return rows.size() < wanted.size()
+                ? -1
+                : nearness.of(contact(joint, driver, rows, Length.ZERO))
+                        .end()
+                        .map(Length::inMillimetres)
+                        .orElse(Double.MAX_VALUE);
     }
 
     /** Where the number is said, the end distance of the trade is kept as well as that of the shank. */

@@ -40,10 +40,12 @@ final class Facts {
         plan.sizes().forEach(size -> put(Topic.SIZES, size.label(), "", size.value()));
         outside(plan);
         plan.parts().forEach(this::part);
+        plan.movement().forEach(this::moving);
         plan.sawSettings().forEach(this::saw);
         plan.bounds().forEach(bound -> put(Topic.STOCK, bound.stock(), "bought", Count.of(bound.bought())));
         plan.hardware().forEach(this::hardware);
         plan.finish().forEach(this::finish);
+        plan.buying().home().ifPresent(this::home);
         cost(plan.cost());
         plan.site().ifPresent(this::site);
         loads(plan.loads());
@@ -123,6 +125,15 @@ final class Facts {
         part.then().forEach(words -> put(Topic.PARTS, part.name(), "then", new Said(words)));
     }
 
+    private void moving(Moving moving) {
+        put(Topic.PARTS, moving.part(), "wider when driest", moving.atDriest());
+        put(Topic.PARTS, moving.part(), "wider when dampest", moving.atDampest());
+        moving.gap().ifPresent(gap -> {
+            put(Topic.PARTS, moving.part(), "gap when driest", gap.whenDriest());
+            put(Topic.PARTS, moving.part(), "gap when dampest", gap.whenDampest());
+        });
+    }
+
     private void saw(SawSetting setting) {
         String subject = setting.saw() + ", " + setting.cut();
         put(Topic.SAWS, subject, "parts", new Said(String.join(", ", setting.parts())));
@@ -170,15 +181,25 @@ final class Facts {
         }
     }
 
-    private void total(String subject, Optional<Figure<Money>> sum) {
-        sum.ifPresent(money -> put(Topic.COST, subject, "", money.value()));
+    private void home(Buying.Home home) {
+        for (Buying.Load load : home.loads()) {
+            put(Topic.STOCK, load.name(), "home", new Said(load.way().words()));
+            load.cuts().forEach(cut -> put(Topic.STOCK, load.name(), "cut in the shop at", cut.at()));
+        }
     }
 
     private void loads(Loads loads) {
-        for (Loads.Carried carried : loads.carried()) {
-            put(Topic.LOADS, name(carried.part()), "carries", carried.load());
-            carried.bending().ifPresent(bent -> put(Topic.LOADS, name(carried.part()), "sags", bent.sag()));
+        for (Loads.Contained things : loads.contents()) {
+            String subject = things.name() + " on " + things.on();
+            put(Topic.LOADS, subject, "on each", Count.of(things.each()));
+            for (Loads.Room room : things.rooms()) {
+                put(Topic.LOADS, subject, "needs clear, " + room.way(), room.need());
+                room.there().ifPresent(there -> put(Topic.LOADS, subject, "clear there, " + room.way(), there));
+            }
         }
+        loads.carried().forEach(carried -> carried(name(carried.part()), carried));
+        loads.snow()
+                .ifPresent(snow -> snow.carried().forEach(carried -> carried("snow on " + carried.part(), carried)));
         for (Loads.Lifted lifted : loads.lifted()) {
             lifted.weight().ifPresent(weight -> put(Topic.LOADS, name(lifted.part()), "lifted", weight));
         }
@@ -186,6 +207,18 @@ final class Facts {
             put(Topic.LOADS, filled.what(), "", filled.volume());
             filled.together().ifPresent(all -> put(Topic.LOADS, name(filled.part()), "filled", all));
         }
+    }
+
+    private void carried(String subject, Loads.Carried carried) {
+        put(Topic.LOADS, subject, "carries", carried.load());
+        carried.bending().ifPresent(bent -> {
+            put(Topic.LOADS, subject, "hangs free over", bent.span());
+            put(Topic.LOADS, subject, "sags", bent.sag());
+        });
+    }
+
+    private void total(String subject, Optional<Figure<Money>> sum) {
+        sum.ifPresent(money -> put(Topic.COST, subject, "", money.value()));
     }
 
     private void work(Schedule schedule) {

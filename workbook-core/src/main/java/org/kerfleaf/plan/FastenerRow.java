@@ -42,6 +42,14 @@ record FastenerRow(double across, List<Double> along) {
                 row(place, edge, (many + 1) / 2, end), row(place, place.across().minus(edge), many / 2, end));
     }
 
+    /** So many side by side across the contact, each in the middle of its length. */
+    static List<FastenerRow> abreast(Touch place, int many, Length end) {
+        double middle = place.along().half().inMillimetres();
+        return FastenerLine.spread(place.across(), end, many).stream()
+                .map(at -> new FastenerRow(at.inMillimetres(), List.of(middle)))
+                .toList();
+    }
+
     private static FastenerRow row(Touch place, Length across, int many, Length end) {
         return new FastenerRow(across.inMillimetres(), millimetres(FastenerLine.spread(place.along(), end, many)));
     }

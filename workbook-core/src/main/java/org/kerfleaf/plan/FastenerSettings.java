@@ -5,6 +5,7 @@ import static org.kerfleaf.reason.Given.given;
 import java.util.Optional;
 import org.kerfleaf.joint.DrillSizes;
 import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.joint.FastenerSetting.Across;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.joint.Hold;
 import org.kerfleaf.joint.LagScrew;
@@ -21,6 +22,7 @@ import org.kerfleaf.sketch.Fastener;
 import org.kerfleaf.sketch.Fitting;
 import org.kerfleaf.sketch.Lag;
 import org.kerfleaf.sketch.Lumber;
+import org.kerfleaf.sketch.Nail;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Screw;
 import org.kerfleaf.sketch.Sketch;
@@ -34,16 +36,22 @@ final class FastenerSettings {
     /** What a bolt's hole is wider than the bolt: 1/16 in, the most of NDS 12.1.3.2. */
     private static final Length BOLT_ROOM = Length.ofSixtyFourths(4);
 
+    private static final Across NOT_ASKED = Across.notKnown("it is not asked here");
+
+    static final String NO_DIAMETER = "how thick a finish nail is, is not said";
+
     private static final String NO_WOOD = "how dense the wood is, is not known: say its species";
 
     private final Sketch sketch;
     private final Sizing sizing;
     private final Bodies bodies;
+    private final HoldingAcross across;
 
     FastenerSettings(Sketch sketch, Sizing sizing, Bodies bodies) {
         this.sketch = sketch;
         this.sizing = sizing;
         this.bodies = bodies;
+        this.across = new HoldingAcross(sketch, sizing, bodies);
     }
 
     /** Of the fasteners of a contact in their places. */
@@ -55,17 +63,24 @@ final class FastenerSettings {
                 .reduce(Length::min)
                 .orElse(Length.ZERO);
         Vector way = driver.place().frame().w();
-        return of(
-                driver.said(),
-                bodies.depth(driver.through(), way),
-                Optional.of(wood),
-                hold(last, driver.place().faceOfB(), way),
-                gravity(last.part()));
+        Hold hold = hold(last, driver.place().faceOfB(), way);
+        Length through = bodies.depth(driver.through(), way);
+        FastenerSetting pulled = of(driver.said(), through, Optional.of(wood), hold, gravity(last.part()));
+        return driver.into().size() > 1
+                ? pulled.with(Across.notKnown("it goes through more than two parts, which the rule here does not take"))
+                : pulled.with(across.of(
+                        driver.said(),
+                        across.member(driver.through(), through, way),
+                        across.member(last, wood, way),
+                        hold,
+                        way));
     }
 
-    /** Of fasteners through a part into the studs of a wall, of which nothing but the wood is known. */
-    FastenerSetting of(Fastener fastener, Length through, String studs) {
-        return of(fastener, through, Optional.empty(), Hold.SIDE_GRAIN, SpecificGravity.named(studs));
+    /** Of fasteners through a part into the studs of a wall, which stand upright; more than their wood is not known. */
+    FastenerSetting of(Fastener fastener, PlannedJoint.Behind wall) {
+        Optional<Figure<Ratio>> gravity = SpecificGravity.named(wall.studs());
+        return of(fastener, wall.thickness(), Optional.empty(), Hold.SIDE_GRAIN, gravity)
+                .with(across.intoStuds(fastener, wall, gravity));
     }
 
     /** Of the screws that a fitting comes with, into studs; empty if either was not said. */
@@ -75,12 +90,13 @@ final class FastenerSettings {
                 .screws()
                 .flatMap(screw -> fitting.studs()
                         .map(studs -> screw(
-                                new WoodScrew(screw.gauge(), screw.length()),
-                                plate,
-                                Length.ZERO,
-                                Optional.empty(),
-                                Hold.SIDE_GRAIN,
-                                SpecificGravity.named(studs))));
+                                        new WoodScrew(screw.gauge(), screw.length()),
+                                        plate,
+                                        Length.ZERO,
+                                        Optional.empty(),
+                                        Hold.SIDE_GRAIN,
+                                        SpecificGravity.named(studs))
+                                .with(Across.notKnown("it goes through metal, which no rule known here takes"))));
     }
 
     // ---- what it goes into ----------------------------------------------------------------------------------------
@@ -98,6 +114,11 @@ final class FastenerSettings {
 
     /** By the species of its lumber, or the words of its stock's name. */
     Optional<Figure<Ratio>> gravity(String part) {
+        return gravity(sketch, part);
+    }
+
+    /** The same for whoever has a sketch. */
+    static Optional<Figure<Ratio>> gravity(Sketch sketch, String part) {
         return sketch.part(part)
                 .map(said ->
                         sketch.lumber(said.stock()).flatMap(Lumber::species).orElse(said.stock()))
@@ -115,9 +136,13 @@ final class FastenerSettings {
         if (said instanceof Lag lag) {
             return lag(new LagScrew(lag.diameter(), lag.length()), through, wood, hold, gravity);
         }
-        return said instanceof Bolt bolt
-                ? bolt(bolt)
-                : FastenerSetting.unknown(hold, "how thick a finish nail is, is not said");
+        if (said instanceof Bolt bolt) {
+            return bolt(bolt);
+        }
+        Nail nail = (Nail) said;
+        return nail.diameter()
+                .map(thick -> nail(nail, thick, through, wood, hold, gravity))
+                .orElseGet(() -> FastenerSetting.unknown(hold, NO_DIAMETER));
     }
 
     /** A head that is not sunk lies on metal, whose hole is there. */
@@ -158,7 +183,8 @@ final class FastenerSettings {
                 gravity,
                 holds,
                 holds.map(Withdrawal::damp),
-                notHeld(holds, hold));
+                notHeld(holds, hold),
+                NOT_ASKED);
     }
 
     private static String notHeld(Optional<Figure<Force>> holds, Hold hold) {
@@ -166,10 +192,57 @@ final class FastenerSettings {
             return "";
         }
         return switch (hold) {
-            case END_GRAIN -> "a wood screw in end grain is not relied on (NDS 2018 12.2.2.3, from memory)";
+            case END_GRAIN -> "a screw or nail in end grain is not relied on (NDS 2018 12.2.2.3, from memory)";
             case SHEET_EDGE -> "no table known here says what a sheet’s edge holds";
             default -> NO_WOOD;
         };
+    }
+
+    /** A smooth nail: it holds by all of it that is in the wood; a hole first is allowed, not asked. */
+    private static FastenerSetting nail(
+            Nail nail,
+            Length thick,
+            Length through,
+            Optional<Length> wood,
+            Hold hold,
+            Optional<Figure<Ratio>> gravity) {
+        Length reach = nail.length().minus(through);
+        Length in = wood.map(reach::min).orElse(reach).max(Length.ZERO);
+        Figure<Length> goesIn = Figure.of(
+                reach,
+                "length − first part",
+                Reason.GEOMETRY,
+                given("length", nail.length()),
+                given("first part", through));
+        Optional<Figure<Force>> holds = hold == Hold.END_GRAIN || hold == Hold.SHEET_EDGE
+                ? Optional.empty()
+                : gravity.map(g -> Withdrawal.nail(g.value().value(), thick, in));
+        return new FastenerSetting(
+                hold,
+                Optional.empty(),
+                gravity.map(g -> DrillSizes.nailHole(thick, g.value())),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(goesIn),
+                Optional.of(Figure.of(
+                        Ratio.of(reach.dividedBy(thick)),
+                        "reach / D",
+                        Reason.GEOMETRY,
+                        given("reach", reach),
+                        given("D", thick))),
+                wood.map(deep -> Figure.of(
+                        deep.minus(reach),
+                        "wood under the first part − reach",
+                        Reason.GEOMETRY,
+                        given("wood", deep),
+                        given("reach", reach))),
+                Optional.empty(),
+                gravity,
+                holds,
+                holds.map(Withdrawal::nailDamp),
+                notHeld(holds, hold),
+                NOT_ASKED);
     }
 
     private static FastenerSetting lag(
@@ -207,7 +280,8 @@ final class FastenerSettings {
                 holds.map(Withdrawal::damp),
                 holds.isPresent() || hold == Hold.SHEET_EDGE
                         ? notHeld(holds, hold)
-                        : thread.isEmpty() ? "a lag screw of this diameter is not in the table" : NO_WOOD);
+                        : thread.isEmpty() ? "a lag screw of this diameter is not in the table" : NO_WOOD,
+                NOT_ASKED);
     }
 
     private static FastenerSetting bolt(Bolt bolt) {
@@ -231,6 +305,7 @@ final class FastenerSettings {
                 none.gravity(),
                 none.holds(),
                 none.holdsDamp(),
-                none.notHeld());
+                none.notHeld(),
+                NOT_ASKED);
     }
 }

@@ -136,7 +136,10 @@ final class Hardware {
             return words(screw);
         }
         if (fastener instanceof Nail nail) {
-            return "finish nail " + nail.length().in(style) + metal;
+            return nail.sort()
+                    + (nail.diameter().isPresent() ? " × " : " ")
+                    + nail.length().in(style)
+                    + metal;
         }
         if (fastener instanceof Lag lag) {
             return "lag screw " + lag.diameter().read(style).text() + " × "

@@ -19,8 +19,10 @@ import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.HoldChecks;
 import org.kerfleaf.rules.JointChecks;
-import org.kerfleaf.sketch.Fitting;
+import org.kerfleaf.sketch.Bolt;
+import org.kerfleaf.sketch.Fastener;
 import org.kerfleaf.sketch.Lag;
+import org.kerfleaf.sketch.Nail;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Screw;
 
@@ -62,28 +64,38 @@ final class HoldChecking {
 
     List<Check> all() {
         Map<Sort, List<Seen>> screws = new LinkedHashMap<>();
+        Map<Length, List<Seen>> nails = new LinkedHashMap<>();
+        Map<Length, List<Seen>> bolts = new LinkedHashMap<>();
         List<Seen> lags = new ArrayList<>();
         List<Seen> all = planned.driven().stream().map(this::seen).toList();
         for (Seen seen : all) {
-            if (seen.contact().driver().said() instanceof Screw screw) {
-                screws.computeIfAbsent(new Sort(screw.gauge(), seen.drilled()), k -> new ArrayList<>())
-                        .add(seen);
-            } else if (seen.contact().driver().said() instanceof Lag) {
+            Fastener said = seen.contact().driver().said();
+            if (said instanceof Screw screw) {
+                put(screws, new Sort(screw.gauge(), seen.drilled()), seen);
+            } else if (said instanceof Nail nail) {
+                nail.diameter().ifPresent(thick -> put(nails, thick, seen));
+            } else if (said instanceof Bolt bolt) {
+                put(bolts, bolt.diameter(), seen);
+            } else {
                 lags.add(seen);
             }
         }
         List<Check> checks = new ArrayList<>();
         screws.forEach((sort, seen) -> checks.addAll(screws(sort, seen)));
+        nails.forEach((thick, seen) -> checks.addAll(nails(thick, seen)));
         lags.forEach(lag -> checks.addAll(lag(lag)));
+        bolts.forEach((thick, seen) -> checks.addAll(bolts(thick, seen)));
         planned.joints().stream()
                 .flatMap(joint -> joint.choice().stream())
                 .forEach(choice -> checks.add(HoldChecks.drawer(choice, style)));
         checks.addAll(pulls(all));
-        planned.sketch().all(Fitting.class).stream()
-                .filter(fitting -> fitting.load().isPresent())
-                .map(this::bracket)
-                .forEach(checks::add);
+        planned.borne().onJoints().forEach(on -> checks.add(sideways(on)));
+        planned.borne().brackets().forEach(bracket -> checks.add(bracket(bracket)));
         return checks;
+    }
+
+    private static <K> void put(Map<K, List<Seen>> sorts, K sort, Seen seen) {
+        sorts.computeIfAbsent(sort, k -> new ArrayList<>()).add(seen);
     }
 
     private Seen seen(DrivenContact contact) {
@@ -178,7 +190,37 @@ final class HoldChecking {
                         .thenComparingDouble(check -> check.level().orElse(0)));
     }
 
-    // ---- lag screws ------------------------------------------------------------------------------------------------
+    // ---- lag screws, bolts and nails -------------------------------------------------------------------------------
+
+    /** Bolts of one thickness are told once, with the contact nearest to falling short. */
+    private List<Check> bolts(Length thick, List<Seen> seen) {
+        List<Check> checks = new ArrayList<>();
+        worst(
+                        seen,
+                        s -> nearness.of(s.contact())
+                                .end()
+                                .map(end -> HoldChecks.boltDistance(s.names(), thick, end, true, style)))
+                .ifPresent(checks::add);
+        worst(
+                        seen,
+                        s -> nearness.of(s.contact())
+                                .edge()
+                                .map(edge -> HoldChecks.boltDistance(s.names(), thick, edge, false, style)))
+                .ifPresent(checks::add);
+        return checks;
+    }
+
+    /** Nails of one thickness are told once, with the contact nearest to falling short. */
+    private List<Check> nails(Length thick, List<Seen> seen) {
+        List<Check> checks = new ArrayList<>();
+        worst(seen, s -> s.setting().reach().map(reach -> HoldChecks.nailReach(s.names(), thick, reach.value(), style)))
+                .ifPresent(checks::add);
+        worst(seen, s -> s.both().end().map(end -> HoldChecks.nailDistance(s.names(), thick, end, true, style)))
+                .ifPresent(checks::add);
+        worst(seen, s -> s.both().edge().map(edge -> HoldChecks.nailDistance(s.names(), thick, edge, false, style)))
+                .ifPresent(checks::add);
+        return checks;
+    }
 
     private List<Check> lag(Seen seen) {
         Length diameter = ((Lag) seen.contact().driver().said()).diameter();
@@ -224,8 +266,7 @@ final class HoldChecking {
                 ? List.of(planned.fastenerSettings()
                         .of(
                                 joint.said().fastener().orElseThrow(),
-                                joint.behind().get().thickness(),
-                                joint.behind().get().studs()))
+                                joint.behind().get()))
                 : own.stream().map(Seen::setting).toList();
         Optional<FastenerSetting> unknown = settings.stream()
                 .filter(s -> s.holds().isEmpty() && s.in() != Hold.END_GRAIN)
@@ -244,23 +285,25 @@ final class HoldChecking {
         return HoldChecks.pull(joint.words(), pull, least, joint.fasteners().value(), endGrain, style);
     }
 
-    private Check bracket(Fitting fitting) {
-        String of = planned.fittedOn(fitting);
-        Optional<Force> each = planned.fastenerSettings()
-                .bracket(fitting)
-                .flatMap(FastenerSetting::holds)
-                .map(Figure::value);
-        Optional<Length> height = fitting.item().screwsApart();
-        if (each.isEmpty() || height.isEmpty()) {
-            return HoldChecks.bracketNotKnown(
-                    of,
-                    height.isEmpty()
-                            ? "Say .screwsApart(\"9 in\") of the bracket."
-                            : "Say .comesWith(...) of the bracket and .toStudsOf(\"spruce-pine-fir\").",
-                    style);
-        }
-        Fitting.Load load = fitting.load().orElseThrow();
-        return HoldChecks.bracket(
-                of, Force.weightOf(load.weight()), load.out(), height.get(), fitting.count(), each.get(), style);
+    private Check bracket(Loads.Bracket bracket) {
+        return bracket.pull().isPresent() && bracket.holds().isPresent()
+                ? HoldChecks.bracket(
+                        bracket.on(),
+                        Force.weightOf(bracket.load()),
+                        bracket.out(),
+                        bracket.height().orElseThrow(),
+                        bracket.count(),
+                        bracket.pull().get().value(),
+                        bracket.holds().get().value(),
+                        style)
+                : HoldChecks.bracketNotKnown(bracket.on(), bracket.lacks(), style);
+    }
+
+    private Check sideways(Loads.OnJoint on) {
+        return on.holds()
+                .map(each -> HoldChecks.sideways(
+                        on.joint(), on.load().value(), on.fasteners(), on.each().value(), each.value(), style))
+                .orElseGet(
+                        () -> HoldChecks.sidewaysNotKnown(on.joint(), on.each().value(), on.notHeld(), style));
     }
 }

@@ -10,7 +10,9 @@ import java.util.Optional;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
+import org.kerfleaf.plan.Loads.Grip;
 import org.kerfleaf.plan.Loads.Holding;
+import org.kerfleaf.plan.Loads.LiftReach;
 import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
@@ -27,6 +29,9 @@ import org.kerfleaf.sketch.Sketch;
 
 /** What is lifted onto another build: how heavy it is, where it balances, who lifts it, what holds it before anybody lets go. */
 final class Lifting {
+    /** How far before and behind the balance a hand takes hold, where there is room: about 8 in, common practice. */
+    private static final double HAND = 200;
+
     private final Sketch sketch;
     private final Assembly assembly;
     private final Bodies bodies;
@@ -72,8 +77,12 @@ final class Lifting {
                 .mapToInt(People::number)
                 .findFirst()
                 .orElse(1);
+        Optional<Length> from = mount.liftedFrom();
+        Optional<LiftReach> reach = from.map(start -> reach(start, hull));
         Optional<Figure<Length>> out = weighed.flatMap(w -> outOfPost(w.middle()));
         return new Lifted(
+                mount.origin().step(),
+                assembly.number(mount.what()),
                 bodyName(mount),
                 weighed.map(w -> Figure.of(
                         w.mass(),
@@ -85,7 +94,13 @@ final class Lifting {
                 up,
                 people,
                 weighed.map(w -> share(w.mass(), fromLeft.orElseThrow().value(), hull.extent(Axis.X), people)),
-                mount.liftedFrom().map(from -> limit(from, hull, people)),
+                reach.map(hands -> LiftChecks.limit(
+                        hands.out().value(),
+                        from.orElseThrow(),
+                        up(from.orElseThrow(), hull),
+                        LiftChecks.POOR_GRIP,
+                        people)),
+                reach,
                 out,
                 weighed.flatMap(w -> out.map(lever -> Figure.of(
                         Moment.of(Force.weightOf(w.mass()), lever.value()),
@@ -93,7 +108,40 @@ final class Lifting {
                         "statics",
                         given("weight", w.mass()),
                         given("out", lever.value())))),
-                weighed.map(w -> holding(build, w.middle())).orElse(new Holding(0, 0, 0, 0)));
+                weighed.map(w -> holding(build, w.middle())).orElse(new Holding(0, 0, 0, 0)),
+                weighed.map(Weighed::middle),
+                weighed.map(w -> grips(foot(build, hull), w.middle(), people)).orElse(List.of()));
+    }
+
+    /** What hands can reach under: all of it that begins within an inch of the underside, not a roof that stands out above. */
+    private static Box foot(List<Piece> build, Box hull) {
+        Length reach = hull.low(Axis.Z).plus(Length.ofInches(1L));
+        return Assembly.hull(build.stream()
+                .filter(piece -> !piece.box().low(Axis.Z).isLongerThan(reach))
+                .toList());
+    }
+
+    /** One takes both ends level with where it balances; of two each takes one end, a hand before and a hand behind it. */
+    private static List<Grip> grips(Box hull, Vector middle, int people) {
+        double left = hull.low(Axis.X).inMillimetres();
+        double right = hull.high(Axis.X).inMillimetres();
+        double under = hull.low(Axis.Z).inMillimetres();
+        if (people == 1) {
+            return List.of(
+                    new Grip(1, new Vector(left, middle.y(), under)),
+                    new Grip(1, new Vector(right, middle.y(), under)));
+        }
+        if (people > 2) {
+            return List.of();
+        }
+        double room = Math.min(
+                middle.y() - hull.low(Axis.Y).inMillimetres(), hull.high(Axis.Y).inMillimetres() - middle.y());
+        double apart = Math.min(HAND, room);
+        return List.of(
+                new Grip(1, new Vector(left, middle.y() - apart, under)),
+                new Grip(1, new Vector(left, middle.y() + apart, under)),
+                new Grip(2, new Vector(right, middle.y() - apart, under)),
+                new Grip(2, new Vector(right, middle.y() + apart, under)));
     }
 
     private String bodyName(Mount mount) {
@@ -162,10 +210,18 @@ final class Lifting {
                 given("width", wide));
     }
 
-    private static Figure<Mass> limit(Length from, Box hull, int people) {
+    private static LiftReach reach(Length from, Box hull) {
         Length deep = hull.extent(Axis.X).min(hull.extent(Axis.Y));
-        Length up = hull.low(Axis.Z).minus(from).absolute();
-        return LiftChecks.limit(LiftChecks.out(deep, from).value(), from, up, LiftChecks.POOR_GRIP, people);
+        Figure<Length> out = LiftChecks.out(deep, from);
+        return new LiftReach(
+                out,
+                LiftChecks.outShare(out.value()),
+                LiftChecks.heightShare(from),
+                LiftChecks.wayShare(up(from, hull)));
+    }
+
+    private static Length up(Length from, Box hull) {
+        return hull.low(Axis.Z).minus(from).absolute();
     }
 
     private Optional<Figure<Length>> outOfPost(Vector middle) {

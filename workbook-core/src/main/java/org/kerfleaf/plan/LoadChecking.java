@@ -30,6 +30,13 @@ final class LoadChecking {
     List<Check> all() {
         List<Check> checks = new ArrayList<>();
         planned.carrying().all().forEach((said, carried) -> checks.add(sag(said, carried)));
+        planned.carrying()
+                .withoutLoad()
+                .forEach(part -> checks.add(SagChecks.sagNotKnown(
+                        part,
+                        "What stands on it weighs nobody knows what.",
+                        "Say it of the things: weighs(\"2 lb\").",
+                        style)));
         for (Loads.Filled filled : planned.filled()) {
             checks.add(filled.together()
                     .map(all -> LiftChecks.filled(filled.part(), all.value(), 1, style))

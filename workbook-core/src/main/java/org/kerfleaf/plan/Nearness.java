@@ -25,8 +25,9 @@ final class Nearness {
     }
 
     Clearances of(DrivenContact contact) {
-        return of(contact.driver().through(), contact)
-                .and(of(contact.driver().into().get(0), contact))
+        return contact.pieces().stream()
+                .map(piece -> of(piece, contact))
+                .reduce(Clearances.NONE, Clearances::and)
                 .and(new Clearances(Optional.empty(), Optional.empty(), row(contact)));
     }
 

@@ -38,6 +38,7 @@ import org.kerfleaf.sketch.Problem;
  * @param sizes the maker's sizes, in document order
  * @param parts what is cut, in the order of their letters (first use in the document)
  * @param placed every piece in its place, in the order of placing; the whole is square in one frame
+ * @param movement how boards move across their grain, where enough was said of them and of the place
  * @param fastening where every fastener goes, and what is marked on the parts
  * @param sheets one layout for each sheet bought
  * @param boards one layout for each board or moulding bought
@@ -50,6 +51,7 @@ import org.kerfleaf.sketch.Problem;
  * @param checks in the order of job.md's list of checks
  * @param steps the build steps
  * @param schedule hours of work and waiting
+ * @param buying what to know in the shop, and how it all gets home
  * @param site post, hole and reach, if the build stands in the ground
  * @param loads what parts carry and people lift
  * @param rain where rain goes on the finished build; empty if it stands under a roof or that was not said
@@ -69,6 +71,7 @@ public record Plan(
         List<PlannedSize> sizes,
         List<PlannedPart> parts,
         List<PlacedPart> placed,
+        List<Moving> movement,
         Fastening fastening,
         List<SheetLayout> sheets,
         List<BoardLayout> boards,
@@ -81,6 +84,7 @@ public record Plan(
         List<Check> checks,
         List<PlannedStep> steps,
         Schedule schedule,
+        Buying buying,
         Optional<SitePlan> site,
         Loads loads,
         Optional<Rain> rain,
@@ -104,6 +108,15 @@ public record Plan(
     public Plan withProblems(List<Problem> further) {
         List<Problem> all = new ArrayList<>(further);
         all.addAll(problems);
+        return with(buying, all);
+    }
+
+    /** This plan with what it would come to with another stock. */
+    Plan withInstead(List<Buying.OneOf> choices) {
+        return with(buying.with(choices), problems);
+    }
+
+    private Plan with(Buying bought, List<Problem> wrong) {
         return new Plan(
                 title,
                 style,
@@ -113,6 +126,7 @@ public record Plan(
                 sizes,
                 parts,
                 placed,
+                movement,
                 fastening,
                 sheets,
                 boards,
@@ -125,6 +139,7 @@ public record Plan(
                 checks,
                 steps,
                 schedule,
+                bought,
                 site,
                 loads,
                 rain,
@@ -133,7 +148,7 @@ public record Plan(
                 overall,
                 chains,
                 weight,
-                List.copyOf(all));
+                List.copyOf(wrong));
     }
 
     /** How many kits are made in one go, 1 or more: parts are those of one kit, what is cut out and bought is for all of them. */

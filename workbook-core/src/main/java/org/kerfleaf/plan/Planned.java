@@ -25,9 +25,12 @@ record Planned(
         Siting siting,
         Carrying carrying,
         Lifting lifting,
+        Borne borne,
         List<Loads.Filled> filled,
         Optional<Rain> rain,
-        Paintwork paintwork) {
+        Paintwork paintwork,
+        Movements movements,
+        Painting painting) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);
@@ -40,6 +43,11 @@ record Planned(
 
     /** What a fitting is on, for a sentence: the part, or if that was not said the fitting itself. */
     String fittedOn(Fitting fitting) {
+        return fittedOn(sketch, fitting);
+    }
+
+    /** The same for whoever has a sketch. */
+    static String fittedOn(Sketch sketch, Fitting fitting) {
         return fitting.on()
                 .flatMap(sketch::placing)
                 .map(Placing::part)

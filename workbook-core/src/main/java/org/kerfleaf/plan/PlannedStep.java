@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.caution.Caution;
+import org.kerfleaf.reason.Figure;
 
 /**
  * One build step.
@@ -15,6 +16,7 @@ import org.kerfleaf.caution.Caution;
  * @param people how many it needs
  * @param cautions of the tools and matters it uses
  * @param before what must be there, or must not, before it begins: {@code 2 people}, {@code no children near}
+ * @param noise how loud it is, if that was said
  */
 public record PlannedStep(
         int number,
@@ -23,12 +25,21 @@ public record PlannedStep(
         Optional<Duration> work,
         int people,
         List<Caution> cautions,
-        List<String> before) {
+        List<String> before,
+        Optional<Noise> noise) {
     public PlannedStep {
         take = List.copyOf(take);
         cautions = List.copyOf(cautions);
         before = List.copyOf(before);
     }
+
+    /**
+     * How loud a step is.
+     *
+     * @param decibels at the ear, dB(A)
+     * @param allowed how long that is borne without muffs
+     */
+    public record Noise(int decibels, Figure<Duration> allowed) {}
 
     /**
      * One thing to have at hand.

@@ -84,22 +84,24 @@ public final class Planner {
         Painting painting = new Painting(sketch, sizing, assembly, bodies, parts, joints);
         Finishing finishing = new Finishing(sketch, painting, raining, joints, batch, problems);
         Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
-        Siting siting = new Siting(sketch, assembly, bodies);
-        siting.look(style, problems);
+        Siting siting = new Siting(sketch, assembly, bodies, style);
+        siting.look(problems);
         Carrying carrying = new Carrying(sketch, assembly);
+        Storing storing = new Storing(sketch, assembly, bodies, style);
+        Snowing snowing = new Snowing(sketch, assembly, bodies);
+        Buying buying = new Shopping(sketch, stocking, parts, style).buying();
         Cost cost = new Costing(sketch, stocking, parts, hardware, finishing, siting, batch, currency(), style).cost();
         List<SawSetting> settings = new Sawing(sketch, parts, sizing, style).settings(stocking.sheets());
         List<Plan.PlannedSize> sizes =
                 sketch.all(Size.class).stream().map(Planner::size).toList();
         List<Chain> chains = new Chains(sketch, assembly, bodies, parts, sizes).all();
-        List<DrivenContact> driven = new Driving(joints, bodies, problems).all();
+        List<DrivenContact> driven = new Driving(joints, sizing, bodies, problems).all();
         Lifting lifting = new Lifting(sketch, assembly, bodies, parts, driven);
         List<Loads.Filled> filled = new Fillings(sketch, assembly, bodies, lifting, style, problems).all();
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
-        Fastening fastening =
-                new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
-        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
+        Borne borne = new Borne(sketch, joints, driven, fastenerSettings, carrying);
         Optional<Rain> rain = raining.rain();
+        Movements movements = new Movements(sketch, assembly, parts);
         Planned planned = new Planned(
                 sketch,
                 style,
@@ -116,17 +118,25 @@ public final class Planner {
                 siting,
                 carrying,
                 lifting,
+                borne,
                 filled,
                 rain,
-                paintwork);
+                paintwork,
+                movements,
+                painting);
         List<Hung> hung = Hanging.all(planned);
-        Doors doors =
-                new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
+        List<HungDoor> doors = hung.stream().map(new HingePlaces(planned)::of).toList();
+        Fastening fastening = new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style)
+                .all(joints, driven, parts, HingeMarks.of(planned, hung, doors));
+        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         List<PlacedPart> placed = placed(assembly, bodies, parts);
         Handling handling = new Handling(sketch, assembly, parts);
         Scheduling scheduling = new Scheduling(sketch, handling, day);
         Schedule schedule = scheduling.schedule();
         List<Check> checks = new ArrayList<>(Checking.all(planned, hung, cost, day));
+        checks.addAll(storing.checks());
+        checks.addAll(snowing.checks(style));
+        checks.addAll(BuyingChecking.all(buying, style));
         checks.addAll(new StepChecking(planned, placed, handling, scheduling).all());
         return new Plan(
                 sketch.title(),
@@ -137,6 +147,7 @@ public final class Planner {
                 sizes,
                 parts,
                 placed,
+                movements.all(),
                 fastening,
                 stocking.sheets(),
                 stocking.boards(),
@@ -149,13 +160,18 @@ public final class Planner {
                 List.copyOf(checks),
                 steps.all(),
                 schedule,
+                buying,
                 siting.plan(),
                 new Loads(
+                        storing.all(),
                         List.copyOf(carrying.all().values()),
+                        snowing.snow(),
                         List.copyOf(lifting.all().values()),
-                        filled),
+                        filled,
+                        borne.onJoints(),
+                        borne.brackets()),
                 rain,
-                doors,
+                new Doors(doors, new GlazedPanes(planned).all()),
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

@@ -84,9 +84,7 @@ final class SiteChecking {
     /** Knob, and whatever was said to be in reach, against the band of everybody who reaches; of an adult if nobody was named. */
     private List<Check> reach() {
         List<Check> checks = new ArrayList<>();
-        List<Reach> people = Siting.said(planned.sketch(), OfSite.ReachedBy.class)
-                .map(OfSite.ReachedBy::people)
-                .orElse(List.of(Reach.ADULT));
+        List<Reach> people = planned.siting().people();
         List<Origin> things = Siting.said(planned.sketch(), OfSite.InReach.class)
                 .map(OfSite.InReach::things)
                 .orElse(List.of());

@@ -13,6 +13,7 @@ import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.shape.Axis;
 import org.kerfleaf.shape.Box;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.site.SitePlan;
@@ -21,6 +22,7 @@ import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Mount;
 import org.kerfleaf.sketch.OfSite;
+import org.kerfleaf.sketch.Reach;
 import org.kerfleaf.sketch.SiteSaid;
 import org.kerfleaf.sketch.Sketch;
 
@@ -29,15 +31,17 @@ final class Siting {
     private final Sketch sketch;
     private final Assembly assembly;
     private final Bodies bodies;
+    private final MeasureStyle style;
 
-    Siting(Sketch sketch, Assembly assembly, Bodies bodies) {
+    Siting(Sketch sketch, Assembly assembly, Bodies bodies, MeasureStyle style) {
+        this.style = style;
         this.sketch = sketch;
         this.assembly = assembly;
         this.bodies = bodies;
     }
 
     /** Says of every post that does not come out of its hole what it lacks. */
-    void look(MeasureStyle style, Problems problems) {
+    void look(Problems problems) {
         for (Hole hole : sketch.all(Hole.class)) {
             Length inGround = PostHole.inGround(hole.deep(), hole.gravel()).value();
             post(hole)
@@ -79,9 +83,17 @@ final class Siting {
                                     PostHole.inGround(hole.deep(), hole.gravel())
                                             .value())),
                     cutPostTo(hole),
+                    Access.of(people(), style),
                     wind.flatMap(Windward::onBox),
                     wind.flatMap(Windward::onAll));
         });
+    }
+
+    /** Who reaches for it; an adult if nobody was named. */
+    List<Reach> people() {
+        return said(sketch, OfSite.ReachedBy.class)
+                .map(OfSite.ReachedBy::people)
+                .orElse(List.of(Reach.ADULT));
     }
 
     /** The post that stands in it. */

@@ -17,6 +17,7 @@ import org.kerfleaf.caution.Topic;
 import org.kerfleaf.joint.SettingWords;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.rules.WorkChecks;
 import org.kerfleaf.sketch.Ahead;
 import org.kerfleaf.sketch.Bolt;
 import org.kerfleaf.sketch.Coat;
@@ -29,6 +30,7 @@ import org.kerfleaf.sketch.Hole;
 import org.kerfleaf.sketch.Joint;
 import org.kerfleaf.sketch.Ladder;
 import org.kerfleaf.sketch.Lag;
+import org.kerfleaf.sketch.Loud;
 import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.Mount;
 import org.kerfleaf.sketch.Nail;
@@ -126,7 +128,16 @@ final class Steps {
                 timed ? Optional.of(work) : Optional.empty(),
                 people,
                 cautions,
-                before(step.number(), people));
+                before(step.number(), people),
+                loudest(step.number()));
+    }
+
+    private Optional<PlannedStep.Noise> loudest(int step) {
+        return sketch.all(Loud.class).stream()
+                .filter(loud -> loud.origin().step() == step)
+                .map(Loud::decibels)
+                .max(Integer::compare)
+                .map(decibels -> new PlannedStep.Noise(decibels, WorkChecks.borne(decibels)));
     }
 
     /** What must be there, or must not, before the step begins. */

@@ -34,8 +34,8 @@ final class StockChecking {
             List<PlannedPart> from = from(sheet.name());
             boolean panels = from.stream().anyMatch(p -> p.kind() == PartKind.PANEL);
             if (panels) {
-                checks.add(
-                        StockChecks.thicknessMeasured(sheet.name(), sheet.soldAs(), sheet.measured(), planned.style()));
+                checks.add(StockChecks.thicknessMeasured(
+                        sheet.name(), sheet.soldAs(), sheet.measured(), sheet.surface(), planned.style()));
                 checks.add(widest(sheet, from));
                 checks.add(WoodChecks.exposedSheet(sheet.name(), sheet.bond().map(b -> b.words())));
             }

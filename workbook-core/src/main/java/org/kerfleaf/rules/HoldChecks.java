@@ -6,18 +6,23 @@ import org.kerfleaf.joint.EdgeDistance;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.joint.ScrewChoice;
 import org.kerfleaf.joint.SettingWords;
+import org.kerfleaf.joint.Sideways;
 import org.kerfleaf.joint.Withdrawal;
 import org.kerfleaf.joint.WoodScrew;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.site.SitePlan;
 
 /** Whether what is driven draws the joint tight, splits nothing, and holds what pulls at it. */
 public final class HoldChecks {
     private static final String PULL =
             "NDS 2018 12.2 (reference values, dry, load of ten years); an estimate: the local code and a licensed"
                     + " professional decide";
+    private static final String SIDEWAYS = Sideways.SOURCE + "; load of ten years, dry";
     private static final String LAG_DISTANCES =
             "NDS 2018 table 12.5.1E: lag screws under a straight pull, end 4 D, edge 1.5 D (from memory)";
     private static final double DENSE = 0.5;
@@ -202,31 +207,132 @@ public final class HoldChecks {
      * @param load on all brackets
      * @param out how far from the wall it acts
      * @param height between a bracket's upper and lower screws
-     * @param each what the upper screw of one bracket holds
+     * @param pull at the top screw of one bracket
+     * @param each what that screw holds
      */
     public static Check bracket(
-            String of, Force load, Length out, Length height, int brackets, Force each, MeasureStyle style) {
+            String of,
+            Force load,
+            Length out,
+            Length height,
+            int brackets,
+            Force pull,
+            Force each,
+            MeasureStyle style) {
         Held held = new Held("Bracket pull", of, PULL, style);
-        Force one = load.times(out.dividedBy(height) / brackets);
-        double left = each.newtons() - one.newtons();
+        double left = each.newtons() - pull.newtons();
         String much = Force.ofNewtons(Math.abs(left)).in(style);
         return held.level(
-                "%s at %s from the wall, over %s of height, on %d: %s at each top screw. Allowed: %s."
+                "%s at %s from the wall, over %s of height, on %d: %s in all, %s at each top screw. Allowed: %s. %s"
                         .formatted(
                                 load.in(style),
                                 Say.fine(out, style),
                                 Say.fine(height, style),
                                 brackets,
-                                one.in(style),
-                                each.in(style)),
+                                pull.times(brackets).in(style),
+                                pull.in(style),
+                                each.in(style),
+                                SitePlan.DEFERS),
                 left / each.newtons(),
                 much + " to spare",
                 "over by " + much,
                 "More height between the screws, longer screws, or more brackets.");
     }
 
+    /**
+     * What hangs on a joint is no more than its fasteners hold sideways (beside check 19; no number of its own in the trade's list).
+     *
+     * @param load all of it
+     * @param each what one of the fasteners gets
+     * @param holds what the weakest of them holds
+     */
+    public static Check sideways(String of, Mass load, int fasteners, Force each, Force holds, MeasureStyle style) {
+        Held held = new Held("Sideways", of, SIDEWAYS, style);
+        double left = holds.newtons() - each.newtons();
+        String much = Force.ofNewtons(Math.abs(left)).in(style);
+        return held.level(
+                "%s hang on %d: %s sideways on each. Allowed: %s. %s"
+                        .formatted(load.in(style), fasteners, each.in(style), holds.in(style), SitePlan.DEFERS),
+                left / holds.newtons(),
+                much + " to spare",
+                "over by " + much,
+                "More of them, thicker ones, or a cleat under it.");
+    }
+
+    /** The same where it is not known what one holds sideways. */
+    public static Check sidewaysNotKnown(String of, Force each, String why, MeasureStyle style) {
+        return new Held("Sideways", of, SIDEWAYS, style)
+                .notKnown(
+                        "%s on each sideways, and what one holds is not known: %s.".formatted(each.in(style), why),
+                        "Let a cleat take it, or say what is missing.");
+    }
+
     /** Check 19 where something needed was not said. */
     public static Check bracketNotKnown(String of, String missing, MeasureStyle style) {
         return new Held("Bracket pull", of, PULL, style).notKnown("Whether its top screws hold is not known.", missing);
+    }
+
+    /** Check 11 for a nail: 6 of its diameters in the second part (NDS 2018 12.1.6.4), 10 for its full hold sideways. */
+    public static Check nailReach(String of, Length diameter, Length reach, MeasureStyle style) {
+        Held held = new Held(
+                "Nail reach", of, "NDS 2018 12.1.6.4: 6 diameters at least, full value from 10 (from memory)", style);
+        return held.atLeast(
+                "A nail %s thick goes %s into the second part, %s diameters."
+                        .formatted(
+                                mils(diameter, style),
+                                Say.fine(reach.max(Length.ZERO), style),
+                                Say.number(reach.dividedBy(diameter), 1)),
+                reach,
+                diameter.times(6),
+                "A longer nail, or a thinner first part.");
+    }
+
+    /** Nails are told to a thousandth of an inch or a tenth of a millimetre. */
+    private static String mils(Length diameter, MeasureStyle style) {
+        return style.unit() == LengthUnit.INCHES
+                ? Say.number(diameter.inInches(), 3) + " in"
+                : Say.fine(diameter, style);
+    }
+
+    /** Check 15 for a nail that is driven without a hole: 15 diameters from an end, 2.5 from an edge. */
+    public static Check nailDistance(String of, Length diameter, Length distance, boolean end, MeasureStyle style) {
+        Held held = new Held(end ? "End distance" : "Edge distance", of, EdgeDistance.SOURCE, style);
+        Length wanted = (end ? EdgeDistance.END_PULLED : EdgeDistance.EDGE)
+                .least(diameter, false)
+                .value();
+        return held.atLeast(
+                "A nail %s thick is %s from the %s."
+                        .formatted(mils(diameter, style), Say.fine(distance, style), end ? "end" : "edge"),
+                distance,
+                wanted,
+                end ? "Move it, or drill a hole three quarters as wide first." : "Move it, or take a thinner nail.");
+    }
+
+    /**
+     * Check 15 for a bolt: 7 diameters from an end it is pulled towards and 4 from any other; 4 from an edge it presses towards and
+     * 1.5 from any other (NDS 2018 tables 12.5.1A and 12.5.1C). Which way it is pressed is not known; between the two it is said.
+     */
+    public static Check boltDistance(String of, Length diameter, Length distance, boolean end, MeasureStyle style) {
+        Held held = new Held(
+                end ? "End distance" : "Edge distance",
+                of,
+                "NDS 2018 tables 12.5.1A and 12.5.1C: end 7 D pulled, 4 D pressed; edge 4 D pressed towards, 1.5 D else"
+                        + " (from memory)",
+                style);
+        String what = "A bolt of %s is %s from the %s."
+                .formatted(Say.fine(diameter, style), Say.fine(distance, style), end ? "end" : "edge");
+        Length any = diameter.times(end ? 4 : 1.5);
+        Length worst = diameter.times(end ? 7 : 4);
+        if (distance.isShorterThan(any) || !distance.isShorterThan(worst)) {
+            return held.atLeast(
+                    what, distance, distance.isShorterThan(any) ? any : worst, "Move it, or take a thinner one.");
+        }
+        return held.notKnown(
+                "%s That does unless it is %s, where it wants %s."
+                        .formatted(
+                                what,
+                                end ? "pulled towards that end" : "pressed towards that edge",
+                                Say.fine(worst, style)),
+                "See which way the load goes there, or move it.");
     }
 }

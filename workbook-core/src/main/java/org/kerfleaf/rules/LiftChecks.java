@@ -18,6 +18,7 @@ import org.kerfleaf.reason.Figure;
  */
 public final class LiftChecks {
     private static final String SOURCE = "NIOSH 94-110 (seen in a copy); share of a team from memory";
+    private static final String EQUATION = "NIOSH 94-110 (seen in a copy)";
     private static final double LOAD_CONSTANT = 51;
     private static final double NEAR = 10;
     private static final double KNUCKLES = 30;
@@ -37,9 +38,9 @@ public final class LiftChecks {
      */
     public static Figure<Mass> limit(Length out, Length from, Length up, Ratio grip, int people) {
         double one = LOAD_CONSTANT
-                * (NEAR / Math.max(NEAR, out.inInches()))
-                * Math.max(0, 1 - 0.0075 * Math.abs(from.inInches() - KNUCKLES))
-                * (0.82 + 1.8 / Math.max(NEAR, up.inInches()))
+                * outShare(out).value().value()
+                * heightShare(from).value().value()
+                * wayShare(up).value().value()
                 * grip.value();
         return Figure.of(
                 Mass.ofPounds(one * people * share(people)),
@@ -51,6 +52,33 @@ public final class LiftChecks {
                 given("grip", grip),
                 given("people", people),
                 given("share", Ratio.of(share(people))));
+    }
+
+    /** What is left of the most where the hands are so far out: 10 in / H, 1 at most. */
+    public static Figure<Ratio> outShare(Length out) {
+        return Figure.of(
+                Ratio.of(NEAR / Math.max(NEAR, out.inInches())),
+                "10 in / how far out the hands are, 1 at most",
+                EQUATION,
+                given("H", out));
+    }
+
+    /** What is left of it where the hands are so high at the start: 1 − 0.0075 |V − 30|, V in inches. */
+    public static Figure<Ratio> heightShare(Length from) {
+        return Figure.of(
+                Ratio.of(Math.max(0, 1 - 0.0075 * Math.abs(from.inInches() - KNUCKLES))),
+                "1 − 0.0075 · |V − 30|, V the height of the hands in inches",
+                EQUATION,
+                given("V", from));
+    }
+
+    /** What is left of it where it is lifted so far: 0.82 + 1.8 / D, 1 at most, D in inches. */
+    public static Figure<Ratio> wayShare(Length up) {
+        return Figure.of(
+                Ratio.of(0.82 + 1.8 / Math.max(NEAR, up.inInches())),
+                "0.82 + 1.8 / D, D how far it is lifted in inches, 10 at least",
+                EQUATION,
+                given("D", up));
     }
 
     /**

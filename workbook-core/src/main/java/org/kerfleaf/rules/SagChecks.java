@@ -10,6 +10,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.SagLimit;
+import org.kerfleaf.stock.CrossSection;
 import org.kerfleaf.stock.Stiffness;
 
 /** How far a shelf sags. An estimate; the limit it is held to is always named, since usual limits differ by a factor of four. */
@@ -20,25 +21,43 @@ public final class SagChecks {
     private SagChecks() {}
 
     /**
-     * The sag in the middle of a board on two supports under a load spread evenly: 5 w L⁴ / (384 E I), I = width · thickness³ / 12.
+     * The sag in the middle of a board on two supports: 5 w L⁴ / (384 E I) under a load spread evenly, P L³ / (48 E I) under one
+     * that stands in the middle.
      *
      * @param load all that lies on the span, and the board's own weight if it counts
+     * @param inTheMiddle whether it all stands there
      */
-    public static Figure<Length> sag(Length span, Length width, Length thickness, Stiffness stiffness, Mass load) {
+    public static Figure<Length> sag(
+            Length span, CrossSection section, Stiffness stiffness, Mass load, boolean inTheMiddle) {
         double metres = span.inMillimetres() / 1000;
-        double high = thickness.inMillimetres() / 1000;
-        double inertia = width.inMillimetres() / 1000 * high * high * high / 12;
-        double sag =
-                5 * Force.weightOf(load).newtons() * metres * metres * metres / (384 * stiffness.pascals() * inertia);
+        double inertia = inMetres(section);
+        double sag = share(inTheMiddle)
+                * Force.weightOf(load).newtons()
+                * metres
+                * metres
+                * metres
+                / (stiffness.pascals() * inertia);
         return Figure.of(
                 Length.ofMillimetres(sag * 1000),
-                "5 · load · span³ / (384 · E · I), I = width · thickness³ / 12",
-                "statics, two supports and an even load",
+                inTheMiddle
+                        ? "load · span³ / (48 · E · I), I = width · thickness³ / 12"
+                        : "5 · load · span³ / (384 · E · I), I = width · thickness³ / 12",
+                inTheMiddle
+                        ? "statics, two supports and a load in the middle"
+                        : "statics, two supports and an even load",
                 given("load", load),
                 given("span", span),
                 given("E", stiffness),
-                given("width", width),
-                given("thickness", thickness));
+                given("width", section.width()),
+                given("thickness", section.thickness()));
+    }
+
+    private static double share(boolean inTheMiddle) {
+        return inTheMiddle ? 1.0 / 48 : 5.0 / 384;
+    }
+
+    private static double inMetres(CrossSection section) {
+        return section.inertia().value().millimetresToTheFourth() / 1e12;
     }
 
     /** Check 33: a sag is within the named limit. */
@@ -54,31 +73,31 @@ public final class SagChecks {
     }
 
     /**
-     * The longest span on which a board carrying so much on each length stays within a limit:
-     * (384 · E · I · limit / (5 · w))^⅓, the limit being a share of the span.
+     * The longest span on which a board stays within a limit, the limit being a share of the span: (384 · E · I · limit / (5 · w))^⅓
+     * where it carries w on each length, √(48 · E · I · limit / P) where P stands in the middle.
      *
-     * @param perMetre what lies on each metre
+     * @param load what lies on each metre, or all that stands in the middle
      */
     public static Figure<Length> longest(
-            Length width, Length thickness, Stiffness stiffness, Mass perMetre, SagLimit limit) {
-        double high = thickness.inMillimetres() / 1000;
-        double inertia = width.inMillimetres() / 1000 * high * high * high / 12;
+            CrossSection section, Stiffness stiffness, Mass load, boolean inTheMiddle, SagLimit limit) {
         Length metre = Length.ofMillimetres(1000L);
         double share = limit.over(metre).dividedBy(metre);
-        double span = StrictMath.cbrt(384
-                * stiffness.pascals()
-                * inertia
+        double power = stiffness.pascals()
+                * inMetres(section)
                 * share
-                / (5 * Force.weightOf(perMetre).newtons()));
+                / (share(inTheMiddle) * Force.weightOf(load).newtons());
+        double span = inTheMiddle ? StrictMath.sqrt(power) : StrictMath.cbrt(power);
         return Figure.of(
                 Length.ofMillimetres(span * 1000),
-                "(384 · E · I · limit / (5 · w))^⅓, the limit as a share of the span",
+                inTheMiddle
+                        ? "√(48 · E · I · limit / P), the limit as a share of the span"
+                        : "(384 · E · I · limit / (5 · w))^⅓, the limit as a share of the span",
                 limit.source(),
                 given("limit", limit.words()),
-                given("w for each metre", perMetre),
+                given(inTheMiddle ? "P" : "w for each metre", load),
                 given("E", stiffness),
-                given("width", width),
-                given("thickness", thickness));
+                given("width", section.width()),
+                given("thickness", section.thickness()));
     }
 
     /** Check 33, where something it needs was not said. */

@@ -1,5 +1,6 @@
 package org.kerfleaf.rules;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.kerfleaf.measure.Angle;
@@ -8,22 +9,16 @@ import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.PostHole;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.Reach;
 
 /** Whether it stands, whether people can use it and pass it, whether the ground was asked about. */
 public final class SiteChecks {
-    private static final Length PROUD_INCHES = Length.ofInches(12);
-    private static final Length PROUD_MILLIMETRES = Length.ofMillimetres(305);
-    private static final Length CANE_INCHES = Length.ofInches(27);
-    private static final Length CANE_MILLIMETRES = Length.ofMillimetres(685);
-    private static final Length HEAD_INCHES = Length.ofInches(80);
-    private static final Length HEAD_MILLIMETRES = Length.ofMillimetres(2030);
     private static final Length TAMP_INCHES = Length.ofInches(4);
     private static final Length TAMP_MILLIMETRES = Length.ofMillimetres(100);
     private static final int NOTICE_DAYS = 2;
-    private static final double FLATTEST = 48;
 
     private SiteChecks() {}
 
@@ -40,18 +35,9 @@ public final class SiteChecks {
                 adult ? of : of + ", " + who.words(),
                 adult ? "ADA 308.1 to 308.3 (seen in a copy)" : "ADA advisory 308.1 (seen in a copy)",
                 style);
-        Length low = switch (who) {
-            case ADULT -> rule(style, 15, 380);
-            case CHILD_3_TO_4 -> rule(style, 20, 510);
-            case CHILD_5_TO_8 -> rule(style, 18, 455);
-            case CHILD_9_TO_12 -> rule(style, 16, 405);
-        };
-        Length high = switch (who) {
-            case ADULT -> rule(style, 48, 1220);
-            case CHILD_3_TO_4 -> rule(style, 36, 915);
-            case CHILD_5_TO_8 -> rule(style, 40, 1015);
-            case CHILD_9_TO_12 -> rule(style, 44, 1120);
-        };
+        Access.Band band = Access.band(who, style);
+        Length low = band.low().value();
+        Length high = band.high().value();
         String change = height.isLongerThan(high)
                 ? "Set the post %s deeper, or cut it shorter.".formatted(Say.fine(height.minus(high), style))
                 : "A post %s longer would bring it within reach.".formatted(Say.fine(low.minus(height), style));
@@ -64,10 +50,6 @@ public final class SiteChecks {
                 change);
     }
 
-    private static Length rule(MeasureStyle style, long inches, long millimetres) {
-        return Say.rule(style, Length.ofInches(inches), Length.ofMillimetres(millimetres));
-    }
-
     /**
      * Check 50, two posts: what hangs between posts more than 12 in (305 mm) apart begins at 27 in (685 mm) above the ground or
      * lower, or at 80 in (2030 mm) or higher.
@@ -76,17 +58,18 @@ public final class SiteChecks {
      */
     public static Check betweenPosts(String of, Length apart, Length lowEdge, MeasureStyle style) {
         Held held = new Held("Between posts", of, "ADA 307.3 (seen in a copy)", style);
-        if (!apart.isLongerThan(rule(style, 12, 305))) {
+        Access asked = Access.of(List.of(), style);
+        if (!apart.isLongerThan(asked.postsApart().value())) {
             return held.holds("The posts are %s apart: a cane finds one or the other.".formatted(apart.in(style)));
         }
-        if (!lowEdge.isShorterThan(rule(style, 80, 2030))) {
+        if (!lowEdge.isShorterThan(asked.overHead().value())) {
             return held.holds("It hangs %s above the ground, over people's heads.".formatted(lowEdge.in(style)));
         }
         return held.atMost(
                 "The posts are %s apart, and what hangs between them begins %s above the ground."
                         .formatted(apart.in(style), lowEdge.in(style)),
                 lowEdge,
-                rule(style, 27, 685),
+                asked.cane().value(),
                 "Add a low rail between the posts that a cane can find.");
     }
 
@@ -102,15 +85,13 @@ public final class SiteChecks {
                 .formatted(wide.get().in(style), deep.get().in(style));
         Length less = wide.get().min(deep.get());
         Length more = wide.get().max(deep.get());
-        Length shortOf =
-                rule(style, 30, 760).minus(less).max(rule(style, 48, 1220).minus(more));
+        Access asked = Access.of(List.of(), style);
+        Length wantedWide = asked.groundWide().value();
+        Length wantedDeep = asked.groundDeep().value();
+        Length shortOf = wantedWide.minus(less).max(wantedDeep.minus(more));
         if (shortOf.isPositive()) {
             return held.falls(
-                    "%s Wanted: %s by %s."
-                            .formatted(
-                                    ground,
-                                    rule(style, 30, 760).in(style),
-                                    rule(style, 48, 1220).in(style)),
+                    "%s Wanted: %s by %s.".formatted(ground, wantedWide.in(style), wantedDeep.in(style)),
                     "Move it %s from what is in the way.".formatted(Say.fine(shortOf, style)));
         }
         if (slope.isEmpty()) {
@@ -120,9 +101,9 @@ public final class SiteChecks {
         return held.level(
                 "%s It rises 1 in %s. Allowed: 1 in 48."
                         .formatted(ground, rise == 0 ? "nothing" : Say.number(1 / rise, 0)),
-                1 - rise * FLATTEST,
-                Say.number((1.0 / FLATTEST - rise) * 100, 1) + " % of slope to spare",
-                "too steep by " + Say.number((rise - 1.0 / FLATTEST) * 100, 1) + " %",
+                1 - rise * Access.FLATTEST,
+                Say.number((1.0 / Access.FLATTEST - rise) * 100, 1) + " % of slope to spare",
+                "too steep by " + Say.number((rise - 1.0 / Access.FLATTEST) * 100, 1) + " %",
                 "Level it, or move it where the ground is flatter.");
     }
 
@@ -137,8 +118,9 @@ public final class SiteChecks {
     public static Check besidePath(String of, Length proud, Length toPath, Length lowEdge, MeasureStyle style) {
         Held held = new Held("Beside a path", of, "ADA 307.3 (seen in a copy)", style);
         Length over = proud.minus(toPath);
-        Length cane = Say.rule(style, CANE_INCHES, CANE_MILLIMETRES);
-        Length head = Say.rule(style, HEAD_INCHES, HEAD_MILLIMETRES);
+        Access asked = Access.of(List.of(), style);
+        Length cane = asked.cane().value();
+        Length head = asked.overHead().value();
         if (!lowEdge.isLongerThan(cane)) {
             return held.holds("Its low edge is %s above the ground, so a cane finds it.".formatted(lowEdge.in(style)));
         }
@@ -153,7 +135,7 @@ public final class SiteChecks {
         return held.atMost(
                 sentence,
                 over.max(Length.ZERO),
-                Say.rule(style, PROUD_INCHES, PROUD_MILLIMETRES),
+                asked.proud().value(),
                 "Turn it, move it back, or add a low rail a cane can find.");
     }
 

@@ -9,6 +9,7 @@ import org.kerfleaf.reason.Reason;
 import org.kerfleaf.stock.Limits;
 import org.kerfleaf.stock.SheetThickness;
 import org.kerfleaf.stock.SheetTolerance;
+import org.kerfleaf.stock.Surface;
 
 /** Whether sheets and boards are what they are taken for. */
 public final class StockChecks {
@@ -21,8 +22,8 @@ public final class StockChecks {
      * EN 315 for one in millimetres.
      */
     public static Check thicknessMeasured(
-            String of, Optional<Length> soldAs, Optional<Length> measured, MeasureStyle style) {
-        Optional<Figure<Limits>> limits = soldAs.flatMap(label -> SheetThickness.of(label, style.unit()));
+            String of, Optional<Length> soldAs, Optional<Length> measured, Surface surface, MeasureStyle style) {
+        Optional<Figure<Limits>> limits = soldAs.flatMap(label -> SheetThickness.of(label, surface, style.unit()));
         String source = limits.map(figure -> figure.reason().source()).orElse("PS 1-19; EN 315:2000");
         Held held = new Held("Thickness measured", of, source, style);
         if (measured.isEmpty()) {
@@ -65,6 +66,21 @@ public final class StockChecks {
                 "Measure this sheet, or make the part %s."
                         .formatted(
                                 sure.roundedTo(style.step(), RoundingMode.FLOOR).in(style)));
+    }
+
+    /** What is bought gets home in the vehicle, whole, on its roof, or after a cut or two in the shop. */
+    public static Check getsHome(String of, String vehicle, String how, boolean goes, MeasureStyle style) {
+        Held held = new Held("Gets home", of, Reason.GEOMETRY, style);
+        String sentence = "In the %s: %s".formatted(vehicle, how);
+        return goes
+                ? held.holds(sentence)
+                : held.falls(sentence, "Have it delivered, or cut it more often in the shop.");
+    }
+
+    /** The same, where a size of the vehicle was not said. */
+    public static Check getsHomeNotKnown(String of, String vehicle, String missing, MeasureStyle style) {
+        return new Held("Gets home", of, Reason.GEOMETRY, style)
+                .notKnown("Whether it fits the %s is not known.".formatted(vehicle), missing);
     }
 
     /** Check 6 where no kerf was said. */

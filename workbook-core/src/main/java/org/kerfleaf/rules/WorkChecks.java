@@ -1,15 +1,20 @@
 package org.kerfleaf.rules;
 
+import static org.kerfleaf.reason.Given.given;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.List;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 
 /** Whether a day's work can be done, and borne. */
 public final class WorkChecks {
     private static final double FULL_LOAD = 0.80;
+    private static final String NOISE =
+            "NIOSH 98-126: 85 dB(A), 3 dB exchange (the table’s whole steps seen in a copy)";
     private static final double LOUD = 85;
     private static final double EXCHANGE = 3;
     private static final double MINUTES_AT_LOUD = 480;
@@ -79,14 +84,24 @@ public final class WorkChecks {
                         "Say takes(\"40 min\") in this step.");
     }
 
+    /** How long a noise is borne without muffs: 480 minutes at 85 dB(A), half of that for every 3 dB more. */
+    public static Figure<Duration> borne(double decibels) {
+        double minutes = MINUTES_AT_LOUD / StrictMath.pow(2, (decibels - LOUD) / EXCHANGE);
+        return Figure.of(
+                Duration.ofSeconds(Math.round(minutes * 60)),
+                "480 minutes / 2^((dB − 85) / 3)",
+                NOISE,
+                given("dB(A)", Say.number(decibels, 0)));
+    }
+
     private static Held noiseHeld(String of, MeasureStyle style) {
-        return new Held("Noise", of, "NIOSH recommended limit, 85 dB(A) with 3 dB exchange (from memory)", style);
+        return new Held("Noise", of, NOISE, style);
     }
 
     /** Check 57: a noise is borne no longer than 480 minutes at 85 dB(A), half of that for every 3 dB more. */
     public static Check noise(String of, double decibels, Duration heard, MeasureStyle style) {
         Held held = noiseHeld(of, style);
-        double allowed = MINUTES_AT_LOUD / StrictMath.pow(2, (decibels - LOUD) / EXCHANGE);
+        double allowed = borne(decibels).value().toSeconds() / 60.0;
         double left = allowed - heard.toSeconds() / 60.0;
         String much = Say.number(Math.abs(left), 0) + " minutes";
         return held.level(

@@ -5,6 +5,7 @@ import static org.kerfleaf.reason.Given.given;
 import java.util.Optional;
 import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Given;
 import org.kerfleaf.sketch.Soil;
@@ -62,6 +63,17 @@ public final class Embedment {
                     (int) poundsPerSquareFootAndFoot(soil) + " lb/ft² for each foot of depth"
                             + (doubled ? ", doubled" : ""))
         };
+    }
+
+    /** How hard a soil may be pressed sideways at a third of a depth: so much for each foot of it. */
+    static Figure<Pressure> bearing(Soil soil, Length depth) {
+        double feet = depth.inMillimetres() / MILLIMETRES_IN_FOOT;
+        return Figure.of(
+                Pressure.ofPoundsPerSquareFoot(poundsPerSquareFootAndFoot(soil) * feet / 3),
+                "lateral bearing for each foot of depth · a third of the depth",
+                "IBC 1807.3.2.1, table 1806.2 (seen in copies)",
+                given("depth", depth),
+                given("for each foot", (int) poundsPerSquareFootAndFoot(soil) + " lb/ft²"));
     }
 
     /** The depth by one step of the formula, in feet, for a given lateral bearing S1. */

@@ -17,6 +17,7 @@ import org.kerfleaf.reason.Figure;
  * @param filling what goes round the post, if that was said
  * @param heightLine where the post is cut above grade, once it stands
  * @param cutPostTo how long the post is cut before it is set, if it is left long
+ * @param access what the place asks of it so that people can come up to it, use it and pass it
  * @param wind on the box, if the wind was said
  * @param windOnAll on box, arms and post together
  */
@@ -30,6 +31,7 @@ public record SitePlan(
         Optional<Filling> filling,
         Optional<Figure<Length>> heightLine,
         Optional<Figure<Length>> cutPostTo,
+        Access access,
         Optional<WindLoad> wind,
         Optional<WindLoad> windOnAll) {
     /** Stands beside every structural figure, in these words. */

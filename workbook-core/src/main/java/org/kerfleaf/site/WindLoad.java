@@ -35,14 +35,21 @@ public record WindLoad(
      * The depth against it.
      *
      * @param across what the soil holds: the pier's diameter, or the post's diagonal
+     * @param bearing how hard the soil may be pressed sideways at a third of the plain depth; empty beyond 12 ft
      * @param plain the depth; empty beyond the rule's 12 ft
      * @param doubled the depth with the soil's bearing doubled, IBC 1806.3.4; empty beyond 12 ft
      */
-    public record Needs(Figure<Length> across, Optional<Figure<Length>> plain, Optional<Figure<Length>> doubled) {
+    public record Needs(
+            Figure<Length> across,
+            Optional<Figure<Pressure>> bearing,
+            Optional<Figure<Length>> plain,
+            Optional<Figure<Length>> doubled) {
         static Needs against(Force push, Length height, Figure<Length> across, Soil soil) {
+            Optional<Figure<Length>> plain = Embedment.depth(push, height, across.value(), soil, false);
             return new Needs(
                     across,
-                    Embedment.depth(push, height, across.value(), soil, false),
+                    plain.map(depth -> Embedment.bearing(soil, depth.value())),
+                    plain,
                     Embedment.depth(push, height, across.value(), soil, true));
         }
     }

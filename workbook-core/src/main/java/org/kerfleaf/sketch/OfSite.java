@@ -3,6 +3,8 @@ package org.kerfleaf.sketch;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Percent;
+import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
 /** One thing said of the place. */
@@ -16,8 +18,17 @@ public sealed interface OfSite {
     /** How high the ground is above the sea. */
     record AboveSea(Length height) implements OfSite {}
 
+    /** How much snow lies on the ground. */
+    record Snow(Pressure onTheGround) implements OfSite {}
+
     /** Whether rain falls on it. */
     record RainedOn(boolean falls) implements OfSite {}
+
+    /** The moistures between which its wood will live. */
+    record WoodLives(Percent driest, Percent dampest) implements OfSite {}
+
+    /** The airs between which its wood will live, in either order. */
+    record WoodLivesIn(Air one, Air other) implements OfSite {}
 
     /** What is dug in. */
     record Ground(Soil soil) implements OfSite {}

@@ -1,9 +1,11 @@
 package org.kerfleaf.sketch;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.stock.Stiffness;
+import org.kerfleaf.stock.Surface;
 
 /**
  * A sheet that can be bought.
@@ -16,6 +18,8 @@ import org.kerfleaf.stock.Stiffness;
  * @param price of one sheet, if said
  * @param bond how its glue stands the weather, if said
  * @param stiffness its modulus of elasticity along the grain, if said
+ * @param damp how damp it is when it is worked, as far as it was said
+ * @param surface how its faces left the mill; unsanded unless said
  * @group what we buy
  */
 public record Sheet(
@@ -27,7 +31,9 @@ public record Sheet(
         Optional<Length> measured,
         Optional<Money> price,
         Optional<Bond> bond,
-        Optional<Stiffness> stiffness)
+        Optional<Stiffness> stiffness,
+        Damp damp,
+        Surface surface)
         implements Declaration {
     /** @throws SketchException if a size is not more than nothing */
     public Sheet {
@@ -49,7 +55,9 @@ public record Sheet(
                 measured,
                 price,
                 bond,
-                stiffness);
+                stiffness,
+                damp,
+                surface);
     }
 
     /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
@@ -59,13 +67,24 @@ public record Sheet(
 
     /** What a caliper says, where that is a size the reader may change. */
     public Sheet measured(Length thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness);
+        return new Sheet(
+                origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, damp, surface);
     }
 
     /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
     public Sheet costs(String each) {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, Optional.of(SketchRun.price(each)), bond, stiffness);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                Optional.of(SketchRun.price(each)),
+                bond,
+                stiffness,
+                damp,
+                surface);
     }
 
     /**
@@ -74,7 +93,18 @@ public record Sheet(
      * @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").bondedForExterior()
      */
     public Sheet bondedForExterior() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR), stiffness);
+        return new Sheet(
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.EXTERIOR),
+                stiffness,
+                damp,
+                surface);
     }
 
     /**
@@ -83,12 +113,34 @@ public record Sheet(
      * @example sheet("sheathing", "48 in", "96 in").soldAs("1/2 in").bondedForExposure1()
      */
     public Sheet bondedForExposure1() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1), stiffness);
+        return new Sheet(
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.EXPOSURE_1),
+                stiffness,
+                damp,
+                surface);
     }
 
     /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
     public Sheet bondedForInterior() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR), stiffness);
+        return new Sheet(
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.INTERIOR),
+                stiffness,
+                damp,
+                surface);
     }
 
     /**
@@ -98,7 +150,32 @@ public record Sheet(
      */
     public Sheet stiffness(String modulus) {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, bond, Optional.of(Stiffness.parse(modulus)));
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                bond,
+                Optional.of(Stiffness.parse(modulus)),
+                damp,
+                surface);
+    }
+
+    /** How damp it is when it is worked, as a moisture meter shows it. @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").moisture("9 %") */
+    public Sheet moisture(String percent) {
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, bond, stiffness, damp.moisture(percent), surface);
+    }
+
+    /**
+     * Sanded on both faces, as its label says; its thickness then keeps to narrower limits.
+     *
+     * @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").sanded()
+     */
+    public Sheet sanded() {
+        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, damp, Surface.SANDED);
     }
 
     /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */
@@ -107,6 +184,22 @@ public record Sheet(
                 .orElseThrow(() -> new SketchException(
                         "“%s” has no thickness. Say .soldAs(\"3/4 in\"), and .measured(...) once a caliper has been on it."
                                 .formatted(name)));
+    }
+
+    /**
+     * This, or one of these instead: the plan is made with this one and tells what each of the others would come to. The reader
+     * may change which is bought.
+     *
+     * @example sheet("half-inch ply", "48 in", "96 in").soldAs("1/2 in").orInstead(sheet("thinner ply", "48 in", "96 in").soldAs("15/32 in"))
+     */
+    public Sheet orInstead(Sheet... others) {
+        String chosen = Instead.choose(
+                new Instead.Stock(name, name),
+                Arrays.stream(others).map(other -> new Instead.Stock(other.name(), other.name())));
+        return Arrays.stream(others)
+                .filter(other -> other.name().equals(chosen))
+                .findFirst()
+                .orElse(this);
     }
 
     /** How many of it are bought; known when planned. @group asked of the plan @example ply.bought() */

@@ -1,6 +1,7 @@
 package org.kerfleaf.sketch;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ public final class SketchRun {
 
     private final Map<String, String> tried;
     private final Map<String, Size> sizes = new LinkedHashMap<>();
+    private final List<Instead> insteads = new ArrayList<>();
     private int cell;
     private int line;
     private int step;
@@ -100,6 +102,16 @@ public final class SketchRun {
             throw new SketchException("“%s” is a size already, in line %d. One label, one size."
                     .formatted(size.label(), earlier.origin().line()));
         }
+    }
+
+    /** Keeps stocks of which one is bought. */
+    void keep(Instead instead) {
+        insteads.add(instead);
+    }
+
+    /** The choices of stock so far, in the order asked. */
+    public List<Instead> insteads() {
+        return List.copyOf(insteads);
     }
 
     /** The sizes asked for so far, in the order asked. */

@@ -74,10 +74,10 @@ public final class SheetThickness {
     }
 
     /**
-     * The limits of a sheet whose surface is not said, so the wider ones: PS 1 for a workbook in inches, EN 315 for one in
-     * millimetres. Empty where the standard has no such label.
+     * The limits of a sheet by how its faces left the mill (unsanded, the wider ones, where nobody said): PS 1 for a workbook in
+     * inches, EN 315 for one in millimetres. Empty where the standard has no such label.
      */
-    public static Optional<Figure<Limits>> of(Length label, LengthUnit unit) {
-        return unit == LengthUnit.INCHES ? performanceCategory(label) : Optional.of(en315(label, Surface.UNSANDED));
+    public static Optional<Figure<Limits>> of(Length label, Surface surface, LengthUnit unit) {
+        return unit == LengthUnit.INCHES ? performanceCategory(label, surface) : Optional.of(en315(label, surface));
     }
 }

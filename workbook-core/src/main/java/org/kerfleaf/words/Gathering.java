@@ -42,6 +42,7 @@ public final class Gathering {
     public static Gathered gather(String title, List<Sketch.Step> steps, List<?> values) {
         Gathering gathering = new Gathering();
         SketchRun.current().sizes().forEach(gathering::count);
+        SketchRun.current().insteads().forEach(gathering::count);
         values.forEach(gathering::visit);
         gathering.oneNameOneThing();
         List<Declaration> declared = gathering.byOrigin.values().stream()

@@ -12,6 +12,8 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.SpreadLoad;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.sketch.*;
+import org.kerfleaf.stock.Rings;
+import org.kerfleaf.stock.Surface;
 
 /**
  * Every word a cell can begin with. What follows a word is said of its value: {@code panel("Floor", ply).wide(width)}.
@@ -144,7 +146,9 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Damp.NOT_SAID,
+                Surface.UNSANDED);
     }
 
     /** Dressed lumber by its nominal size, thickness first. @example Lumber rails = lumber("2x4").lengths("8 ft") */
@@ -159,6 +163,8 @@ public final class Words {
                 Length.ZERO,
                 Optional.empty(),
                 Optional.empty(),
+                Rings.NOT_SAID,
+                Damp.NOT_SAID,
                 List.of());
     }
 
@@ -178,7 +184,14 @@ public final class Words {
                 Length.ZERO,
                 Optional.empty(),
                 Optional.empty(),
+                Rings.NOT_SAID,
+                Damp.NOT_SAID,
                 List.of());
+    }
+
+    /** Air of that temperature and humidity, in which wood comes to its moisture. @example lumber("1x6").species("white oak").driedIn(air("68 F", "45 %")) */
+    public static Air air(String temperature, String humidity) {
+        return Air.of(temperature, humidity);
     }
 
     /** A wood screw by gauge and length. @example Screw long8 = woodScrew(8, "2 in").stainless() */
@@ -188,7 +201,18 @@ public final class Words {
 
     /** A finish nail by length. @example Nail nails = finishNail("1 1/2 in").hotDipGalvanised() */
     public static Nail finishNail(String length) {
-        return new Nail(here(), Sizes.fixed(length), Metal.NOT_SAID, 1, Optional.empty());
+        return Nail.of(here(), "finish nail", Sizes.fixed(length), Optional.empty());
+    }
+
+    /** A common nail by its penny, 6d to 40d; its length and diameter follow. @example Nail nails = commonNail("8d").hotDipGalvanised() */
+    public static Nail commonNail(String penny) {
+        return Nail.common(here(), penny);
+    }
+
+    /** A smooth round nail by diameter and length. @example Nail nails = wireNail("3.1 mm", "65 mm").hotDipGalvanised() */
+    public static Nail wireNail(String diameter, String length) {
+        return Nail.of(
+                here(), "wire nail " + diameter.strip(), Sizes.fixed(length), Optional.of(Sizes.fixed(diameter)));
     }
 
     /** A carriage bolt by diameter; its length follows from what it goes through. @example Bolt bolts = carriageBolt("3/8 in").hotDipGalvanised() */
@@ -206,6 +230,11 @@ public final class Words {
         return new Drawer(List.of(screws));
     }
 
+    /** What brings the stock home; say how wide and how long it is inside. @example vehicle("station wagon").wideInside("41 in").longInside("70 in") */
+    public static Vehicle vehicle(String name) {
+        return new Vehicle(here(), name, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
     /** A wood glue, by the name on its bottle. @example Glue pva = woodGlue("exterior PVA").bottle("8 fl oz") */
     public static Glue woodGlue(String name) {
         return new Glue(
@@ -217,12 +246,14 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */
     public static Caulk caulk(String name) {
-        return new Caulk(here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Caulk(
+                here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A paint, primer or oil, by the name on its can. @example Paint oil = paint("linseed oil").covers("400 sq ft", perGallon()).cans("1 qt") */
@@ -230,6 +261,8 @@ public final class Words {
         return new Paint(
                 here(),
                 name,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -512,9 +545,10 @@ public final class Words {
         return new Seal.Seams(Seal.Which.SAID, Optional.of(length));
     }
 
-    /** A bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
+    /** A round bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
     public static Bead bead(String across) {
-        return new Bead(Sizes.fixed(across));
+        Length wide = Sizes.fixed(across);
+        return new Bead(wide, wide, Bead.Lies.ROUND);
     }
 
     /** Paints or oils faces; say with what, first coat first. @example var inside = coat(insideFaces()).with(primer).with(colour, times(2)) */
@@ -669,6 +703,47 @@ public final class Words {
         return Carries.of(what, share);
     }
 
+    /**
+     * Things that stand on it: their weight is its load, and whether there is room for them is looked at.
+     *
+     * @group what it carries
+     * @example carries(floorIn, contents("Seed box").wide("7 in").deep("5 in").high("4 in").weighs("2 lb")).between(sidesIn)
+     */
+    public static Carries carries(Placing what, Contents... things) {
+        return Carries.of(what, List.of(things));
+    }
+
+    /**
+     * What must go in: the largest of its kind with its sizes as it stands there, how many, what each weighs. Say on what they
+     * stand with {@code carries}.
+     *
+     * @group what it carries
+     * @example var boxes = contents("Seed box").wide("7 in").deep("5 in").high("4 in").weighs("2 lb").times(3); var onFloor = carries(floorIn, boxes)
+     */
+    public static Contents contents(String name) {
+        return Contents.of(name);
+    }
+
+    /**
+     * What hangs on a joint: it pushes straight down across its fasteners, which share it alike.
+     *
+     * @group what it carries
+     * @example var onSides = carries(fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")), "60 lb")
+     */
+    public static JointLoad carries(Joint joint, String load) {
+        return JointLoad.of(joint, Mass.parse(load));
+    }
+
+    /**
+     * A share of what lies on something else hangs on a joint.
+     *
+     * @group what it carries
+     * @example var books = carries(floorIn, "40 lb/sq ft"); var onSides = carries(fasten(sidesIn).to(floorIn).screwed(screw, every("5 in")), halfOf(books))
+     */
+    public static JointLoad carries(Joint joint, Carries.Share share) {
+        return JointLoad.of(joint, share);
+    }
+
     /** Fills what stands round; say between which heights, and how heavy it is. @example var soil = fill(floorIn, "potting soil").from("2 in").upTo("11 in").weighs("90 lb/cu ft") */
     public static Fill fill(Placing round, String what) {
         return Fill.of(round, what);
@@ -730,6 +805,16 @@ public final class Words {
     /** This step needs a ladder. @example needsLadder() */
     public static Ladder needsLadder() {
         return new Ladder(here());
+    }
+
+    /**
+     * How cold it gets in this step and until what is glued, caulked or painted in it has dried; above the steps, in all that say
+     * nothing else.
+     *
+     * @example coldest("50 F")
+     */
+    public static Coldest coldest(String temperature) {
+        return Coldest.of(temperature);
     }
 
     /** How loud this step is at the ear, in dB(A), as a meter or the tool's own sheet says. @example loud("98 dB") */

@@ -1,6 +1,7 @@
 package org.kerfleaf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.kerfleaf.sketch.Side.BACK;
 import static org.kerfleaf.sketch.Way.LEFT_TO_RIGHT;
@@ -10,11 +11,16 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.joint.FastenerSetting;
+import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.rules.HoldChecks;
 import org.kerfleaf.sketch.Joint;
 import org.kerfleaf.sketch.Lumber;
 import org.kerfleaf.sketch.Screw;
+import org.kerfleaf.sketch.SketchException;
 
 /** A cleat of 1x3 screwed on a rail of 2x4, 20 in long: each rule for it once short and once holding. */
 class HoldCheckingTest {
@@ -36,7 +42,7 @@ class HoldCheckingTest {
         return new Screw(
                 new org.kerfleaf.sketch.Origin(9, 9, 9, 1),
                 8,
-                org.kerfleaf.measure.Length.parse(length),
+                Length.parse(length),
                 org.kerfleaf.sketch.Metal.NOT_SAID,
                 1,
                 java.util.Optional.empty());
@@ -223,5 +229,103 @@ class HoldCheckingTest {
                         verdict(brackets("", "120 lb", "spruce-pine-fir"), "Bracket pull"),
                         verdict(brackets("9 in", "120 lb", "stone"), "Bracket pull")))
                 .containsOnly(Verdict.NOT_KNOWN);
+    }
+
+    // ---- nails, bolts, loads across -----------------------------------------------------------------------------
+
+    /** Two 2x4 on edge, one before the other, 20 in long; what joins them goes level through 1 1/2 in into 1 1/2 in. */
+    private static Plan pair(UnaryOperator<Joint> more, String load) {
+        return Bench.plan(b -> {
+            Lumber two4 = b.keep(lumber("2x4").species("douglas fir larch").lengths("8 ft"));
+            var back = b.keep(board("Back", two4).cutTo("20 in"));
+            var front = b.keep(board("Front", two4).cutTo("20 in"));
+            var backIn = b.keep(place(back).running(LEFT_TO_RIGHT));
+            var frontIn = b.keep(place(front).running(LEFT_TO_RIGHT).inFrontOf(backIn));
+            var on = b.keep(more.apply(fasten(frontIn).to(backIn)));
+            if (!load.isEmpty()) {
+                b.keep(carries(on, load));
+            }
+        });
+    }
+
+    /** A 16d nail, 0.162 in, wants 6 D = 0.972 in: 3 1/2 in reach 2 in; one of 2 1/4 in reaches 3/4 in. */
+    @Test
+    void nailReach_isSixDiameters() {
+        Plan plan = pair(j -> j.nailed(commonNail("16d"), every("6 in")), "");
+        assertThat(verdict(plan, "Nail reach")).isEqualTo(Verdict.HOLDS);
+        assertThat(plan.fastened()
+                        .get(0)
+                        .setting()
+                        .reach()
+                        .orElseThrow()
+                        .value()
+                        .inInches())
+                .isEqualTo(2);
+        assertThat(plan.fastened()
+                        .get(0)
+                        .setting()
+                        .holds()
+                        .orElseThrow()
+                        .value()
+                        .inPounds())
+                .as("39.5 lb/in, of which 1 1/2 in are in the wood")
+                .isCloseTo(1380 * StrictMath.pow(0.5, 2.5) * 0.162 * 1.5, within(1e-6));
+        assertThat(verdict(pair(j -> j.nailed(wireNail("0.162 in", "2 1/4 in"), every("6 in")), ""), "Nail reach"))
+                .isEqualTo(Verdict.SHORT);
+    }
+
+    /** Not drilled, 15 D of 0.113 in are 1.695 in; rows of 6d stand 10 D or 1 1/2 in from the end. */
+    @Test
+    void nailDistance_atAnEnd_isFifteenDiameters() {
+        assertThat(verdict(pair(j -> j.nailed(commonNail("6d"), every("6 in")), ""), "End distance"))
+                .isEqualTo(Verdict.SHORT);
+        assertThat(verdict(pair(j -> j.nailed(wireNail("0.099 in", "2 1/2 in"), every("6 in")), ""), "End distance"))
+                .isEqualTo(Verdict.HOLDS);
+    }
+
+    @Test
+    void commonNail_thatIsNotMade_isTold() {
+        assertThatThrownBy(() -> pair(j -> j.nailed(commonNail("9d"), every("6 in")), ""))
+                .isInstanceOf(SketchException.class)
+                .hasMessageContaining("“9d” is no common nail. 6d, 7d, 8d");
+    }
+
+    /** In the middle of a 2x4 a bolt is 1 3/4 in from either edge: 4 D of 3/8 in are 1 1/2, of 1/2 in 2; 1.5 D of 3/4 in are 1 1/8. */
+    @Test
+    void boltDistance_betweenTheTwoRules_isNotKnown() {
+        assertThat(verdict(pair(j -> j.bolted(carriageBolt("3/8 in")).times(1), ""), "Edge distance"))
+                .isEqualTo(Verdict.HOLDS);
+        assertThat(verdict(pair(j -> j.bolted(carriageBolt("1/2 in")).times(1), ""), "Edge distance"))
+                .isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(HoldChecks.boltDistance(
+                                "Front to Back",
+                                Length.ofInches(0.5),
+                                Length.ofInches(0.7),
+                                false,
+                                MeasureStyle.of(LengthUnit.INCHES))
+                        .verdict())
+                .as("1.5 D are 3/4 in")
+                .isEqualTo(Verdict.SHORT);
+    }
+
+    /** 1/2 in through two level boards of 1 1/2 in holds 220 lb straight down (NDS table 12A in tens, from memory): 217. */
+    @Test
+    void sideways_isHeldAgainstWhatHangs() {
+        UnaryOperator<Joint> one = j -> j.bolted(carriageBolt("1/2 in")).times(1);
+        assertThat(pair(one, "200 lb")
+                        .loads()
+                        .onJoints()
+                        .get(0)
+                        .holds()
+                        .orElseThrow()
+                        .value()
+                        .inPounds())
+                .isCloseTo(217, within(0.5));
+        assertThat(verdict(pair(one, "216 lb"), "Sideways")).isEqualTo(Verdict.HOLDS);
+        Check over = check(pair(one, "219 lb"), "Sideways");
+        assertThat(over.verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(over.result()).contains("219.0 lb hang on 1: 219.0 lb sideways on each.");
+        assertThat(verdict(pair(j -> j.nailed(finishNail("2 1/2 in"), every("6 in")), "20 lb"), "Sideways"))
+                .isEqualTo(Verdict.NOT_KNOWN);
     }
 }

@@ -12,6 +12,7 @@ import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.rules.Check.Verdict;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.SagLimit;
+import org.kerfleaf.stock.CrossSection;
 import org.kerfleaf.stock.Stiffness;
 
 class SagChecksTest {
@@ -40,10 +41,10 @@ class SagChecksTest {
         Mass load = Mass.ofGrams(0.3 * 900 / 9.80665 * 1000);
         Length sag = SagChecks.sag(
                         Length.ofMillimetres(900),
-                        Length.ofMillimetres(250),
-                        Length.ofMillimetres(18),
+                        new CrossSection(Length.ofMillimetres(250), Length.ofMillimetres(18)),
                         Stiffness.ofPascals(8e9),
-                        load)
+                        load,
+                        false)
                 .value();
 
         assertThat(sag.inMillimetres()).isCloseTo(2.6367, within(1e-4));
@@ -103,10 +104,10 @@ class SagChecksTest {
     private static Length sag(double width, double thick, double e, double span, double perFoot) {
         return SagChecks.sag(
                         Length.ofInches(span),
-                        Length.ofInches(width),
-                        Length.ofInches(thick),
+                        new CrossSection(Length.ofInches(width), Length.ofInches(thick)),
                         Stiffness.ofPoundsPerSquareInch(e * 1e6),
-                        Mass.ofPounds(perFoot * span / 12))
+                        Mass.ofPounds(perFoot * span / 12),
+                        false)
                 .value();
     }
 }

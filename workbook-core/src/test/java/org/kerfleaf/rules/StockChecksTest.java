@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.rules.Check.Verdict;
+import org.kerfleaf.stock.Surface;
 
 class StockChecksTest {
     private static final MeasureStyle INCHES = MeasureStyle.INCHES;
@@ -53,7 +54,12 @@ class StockChecksTest {
 
     @Test
     void thicknessMeasured_labelNoStandardHas_isNotKnown() {
-        assertThat(StockChecks.thicknessMeasured("clear", Optional.of(Length.ofSixtyFourths(8)), THREE_QUARTERS, INCHES)
+        assertThat(StockChecks.thicknessMeasured(
+                                "clear",
+                                Optional.of(Length.ofSixtyFourths(8)),
+                                THREE_QUARTERS,
+                                Surface.UNSANDED,
+                                INCHES)
                         .verdict())
                 .isEqualTo(Verdict.NOT_KNOWN);
     }
@@ -63,9 +69,9 @@ class StockChecksTest {
     void thicknessMeasured_metric_isHeldToEn315() {
         Optional<Length> label = Optional.of(Length.ofMillimetres(18));
         Check holds = StockChecks.thicknessMeasured(
-                "", label, Optional.of(Length.ofMillimetres(17.1)), MeasureStyle.MILLIMETRES);
+                "", label, Optional.of(Length.ofMillimetres(17.1)), Surface.UNSANDED, MeasureStyle.MILLIMETRES);
         Check falls = StockChecks.thicknessMeasured(
-                "", label, Optional.of(Length.ofMillimetres(17)), MeasureStyle.MILLIMETRES);
+                "", label, Optional.of(Length.ofMillimetres(17)), Surface.UNSANDED, MeasureStyle.MILLIMETRES);
 
         assertThat(holds.verdict()).isEqualTo(Verdict.HOLDS);
         assertThat(holds.name()).isEqualTo("Thickness measured");
@@ -146,6 +152,6 @@ class StockChecksTest {
     }
 
     private static Check thickness(Optional<Length> measured) {
-        return StockChecks.thicknessMeasured("exterior plywood", THREE_QUARTERS, measured, INCHES);
+        return StockChecks.thicknessMeasured("exterior plywood", THREE_QUARTERS, measured, Surface.UNSANDED, INCHES);
     }
 }

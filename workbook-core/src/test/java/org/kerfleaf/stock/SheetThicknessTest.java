@@ -83,12 +83,12 @@ class SheetThicknessTest {
 
     @Test
     void of_unit_choosesTheStandard() {
-        assertThat(SheetThickness.of(Length.ofSixtyFourths(48), LengthUnit.INCHES)
+        assertThat(SheetThickness.of(Length.ofSixtyFourths(48), Surface.UNSANDED, LengthUnit.INCHES)
                         .orElseThrow()
                         .reason()
                         .source())
                 .contains("PS 1");
-        assertThat(SheetThickness.of(Length.ofMillimetres(18), LengthUnit.MILLIMETRES)
+        assertThat(SheetThickness.of(Length.ofMillimetres(18), Surface.UNSANDED, LengthUnit.MILLIMETRES)
                         .orElseThrow()
                         .reason()
                         .source())

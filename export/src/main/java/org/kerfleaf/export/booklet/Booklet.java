@@ -9,7 +9,7 @@ import org.kerfleaf.workbook.Prose;
 
 /**
  * The build booklet: cover, safety, shopping list, sheet and board layouts with the order of cuts, cut list and saw
- * settings, how the sizes add up, the build in views and taken apart, marking out, sheet use, work and waiting, steps, checks, cost, and what the workbook says besides.
+ * settings, how the sizes add up, the build in views and taken apart, marking out, site and loads, sheet use, work and waiting, steps, checks, cost, and what the workbook says besides.
  * The same plan, prose and paper give the
  * same bytes.
  */
@@ -47,11 +47,13 @@ public final class Booklet {
             use.into(flow);
         }
         new CutListPages(book).into(flow);
+        new MovementPage(book).into(flow);
         SizesTable sizes = new SizesTable(book);
         boolean summed = sizes.fits(flow);
         new BuildPages(book).into(flow);
         new PartPages(book).into(flow);
         new PaintPage(book).into(flow);
+        new SiteAndLoadsPages(book).into(flow);
         new SchedulePages(book).into(flow);
         new StepPages(book).into(flow);
         new CheckPages(book).into(flow);

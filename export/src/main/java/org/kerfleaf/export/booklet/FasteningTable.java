@@ -39,15 +39,11 @@ final class FasteningTable {
                     Cell.text(one.contact() + ": " + one.count() + " × " + one.fastener()),
                     Cell.text(words.holes(one.setting())),
                     Cell.text(words.reach(one.setting())),
-                    Cell.text(words.holds(one.setting())));
+                    Cell.text(words.holds(one.setting()) + "; sideways " + words.across(one.setting())));
         }
-        boolean loads = alike.stream().anyMatch(one -> one.setting().holds().isPresent());
+        boolean loads = alike.stream().anyMatch(one -> SettingWords.tellsAForce(one.setting()));
         Block note = loads
-                ? Paragraph.of(
-                        "Against a straight pull, dry, for a load of ten years. " + SitePlan.DEFERS,
-                        Style.CAPTION.in(Ink.GRAPHITE),
-                        1.3,
-                        1)
+                ? Paragraph.of(SettingWords.LOADS + " " + SitePlan.DEFERS, Style.CAPTION.in(Ink.GRAPHITE), 1.3, 1)
                 : Block.space(0);
         List<Block> more = new ArrayList<>();
         glued.forEach(one -> more.add(Paragraph.of(

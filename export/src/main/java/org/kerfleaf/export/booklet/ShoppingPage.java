@@ -40,6 +40,7 @@ final class ShoppingPage {
             list.snug();
         }
         list.into(flow);
+        new HomeTable(book).into(flow);
         boolean fits = after.height(flow.width()) <= flow.left();
         flow.add(fits ? after : missing);
         return fits;

@@ -26,6 +26,9 @@ final class StepPages {
     /** The highest a step's picture gets, in millimetres. */
     private static final double PICTURE = 95;
 
+    /** Likewise of the picture of a lift. */
+    private static final double LIFT = 80;
+
     private static final double TAKE = 58;
     private static final double GAP = 7;
 
@@ -133,6 +136,7 @@ final class StepPages {
             }
             blocks.add(Block.space(4));
             picture(width).ifPresent(blocks::add);
+            lift(width).ifPresent(blocks::add);
             blocks.addAll(instruction());
             blocks.add(Block.space(3));
             blocks.add(doneBy());
@@ -219,6 +223,7 @@ final class StepPages {
                 private Block left(double width) {
                     List<Block> left = new ArrayList<>();
                     picture(width).ifPresent(left::add);
+                    lift(width).ifPresent(left::add);
                     left.add(words);
                     return Block.stack(left);
                 }
@@ -242,6 +247,14 @@ final class StepPages {
                     .map(picture -> Block.picture(
                             picture.height() + 4,
                             (ink, x, y, w) -> picture.paint(ink, x + (w - picture.width()) / 2, y)));
+        }
+
+        /** Where what this step lifts balances, and where hands take hold. */
+        private Optional<Block> lift(double width) {
+            return Pictures.lift(plan, planned.number(), width, LIFT)
+                    .map(drawing -> Block.picture(
+                            drawing.height() + 4,
+                            (ink, x, y, w) -> drawing.paint(ink, x + (w - drawing.width()) / 2, y)));
         }
 
         private List<Block> instruction() {

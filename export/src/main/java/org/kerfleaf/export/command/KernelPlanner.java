@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import org.kerfleaf.plan.Change;
 import org.kerfleaf.plan.Changes;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.Planner;
+import org.kerfleaf.plan.Substitutes;
 import org.kerfleaf.sketch.Size;
 import org.kerfleaf.sketch.Sketch;
 import org.kerfleaf.workbook.Prose;
@@ -81,7 +83,10 @@ final class KernelPlanner implements WorkbookPlanner, ReachReader {
                 return new Planned.Wrong(faults(outcome));
             }
             refuseUnknownSizes(outcome.sketch().orElseThrow(), wishes.sizes());
-            Plan plan = plan(outcome, wishes);
+            Plan plan = Substitutes.compared(
+                    plan(outcome, wishes),
+                    outcome.sketch().orElseThrow(),
+                    other -> with(other, kernel, source, wishes));
             List<Fault> notes = notes(workbook, outcome);
             Optional<List<Change>> changes = Optional.empty();
             if (!wishes.sizes().isEmpty()) {
@@ -98,6 +103,15 @@ final class KernelPlanner implements WorkbookPlanner, ReachReader {
         } catch (KernelException cannotRun) {
             throw new Refused(cannotRun.getMessage());
         }
+    }
+
+    /** With other values of some sizes; empty if it does not run with them. */
+    private static Optional<Plan> with(Map<String, String> other, Kernel kernel, WorkbookSource source, Wishes wishes) {
+        Map<String, String> sizes = new HashMap<>(wishes.sizes());
+        sizes.putAll(other);
+        return Optional.of(kernel.run(source, sizes))
+                .filter(KernelOutcome::stands)
+                .map(outcome -> plan(outcome, wishes));
     }
 
     private static Workbook read(Path file) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.kerfleaf.joint.Marking;
+import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.PlacedPart;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
@@ -15,7 +16,7 @@ import org.kerfleaf.shape.Bounds;
 
 /**
  * All drawings that can be made of a plan, each by a name that stays: {@code front}, {@code side}, {@code top}, {@code views} (the
- * three on one sheet), {@code slice}, {@code taken apart}, {@code rain}, {@code part A}, {@code step 3}. None where nothing is placed. Long thin parts are
+ * three on one sheet), {@code slice}, {@code taken apart}, {@code rain}, {@code lift}, {@code part A}, {@code step 3}. None where nothing is placed. Long thin parts are
  * interrupted; the three views on one sheet show the build that most pieces belong to, without the long post it is mounted on.
  */
 public final class Drawings {
@@ -30,6 +31,9 @@ public final class Drawings {
 
     /** Where rain goes. */
     public static final String RAIN = "rain";
+
+    /** Where something that is lifted balances, and where hands take hold. */
+    public static final String LIFT = "lift";
 
     /** Room on paper, in millimetres. */
     record Room(double wide, double high) {}
@@ -172,6 +176,7 @@ public final class Drawings {
         if (plan.rain().isPresent()) {
             rain();
         }
+        plan.loads().lifted().stream().filter(LiftDrawing::canBeDrawn).forEach(this::lift);
     }
 
     private void rain() {
@@ -180,6 +185,16 @@ public final class Drawings {
                 "Where the rain goes",
                 "The build in the rain: arrows show the ways of the water, numbers what it finds.",
                 room -> new RainDrawing(plan, Scene.interrupted(shown), words, room.wide(), room.high()));
+    }
+
+    /** {@code lift}, and {@code lift 2} for another build that is lifted. */
+    private void lift(Loads.Lifted lifted) {
+        long before = all.stream().filter(one -> one.name().startsWith(LIFT)).count();
+        picture(
+                before == 0 ? LIFT : LIFT + " " + (before + 1),
+                "Lifting: " + lifted.part(),
+                "What is lifted with %s: where it balances, and where each hand takes hold.".formatted(lifted.part()),
+                room -> new LiftDrawing(plan, lifted, room.wide(), room.high()));
     }
 
     private void view(View view, String name, String title, String from) {

@@ -32,6 +32,15 @@ public final class Pictures {
         return nothing ? Optional.empty() : Optional.of(BuildPicture.of(shown, driven, View.DIMETRIC, width, height));
     }
 
+    /** How what a step lifts is lifted; empty if it lifts nothing, or nobody knows what that weighs. */
+    public static Optional<Drawing> lift(Plan plan, int step, double width, double height) {
+        return plan.loads().lifted().stream()
+                .filter(lifted -> lifted.step() == step)
+                .filter(LiftDrawing::canBeDrawn)
+                .findFirst()
+                .map(lifted -> new LiftDrawing(plan, lifted, width, height));
+    }
+
     static Shown shown(PlacedPart part, String letter, Shown.State state) {
         return new Shown(part.solid(), letter, state, part.seeThrough(), Optional.empty());
     }

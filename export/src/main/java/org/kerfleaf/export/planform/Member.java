@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import org.joda.money.Money;
+import org.kerfleaf.joint.Force;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Count;
@@ -15,6 +16,7 @@ import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
+import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
@@ -208,6 +210,14 @@ final class Member {
 
     static JsonNode grams(Mass mass) {
         return decimal(mass.grams());
+    }
+
+    static JsonNode ratio(Ratio ratio) {
+        return decimal(ratio.value());
+    }
+
+    static JsonNode newtons(Force force) {
+        return decimal(force.newtons());
     }
 
     static JsonNode minutes(Duration work) {

@@ -21,6 +21,7 @@ import org.kerfleaf.plan.Rain;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.schedule.Schedule;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.site.WindLoad;
@@ -42,6 +43,7 @@ final class WorkSections {
                 .list("fastened", plan.fastened(), WorkSections::fastened)
                 .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
                 .list("glued", plan.fastening().glued(), WorkSections::glued)
+                .list("movement", plan.movement(), MovementSection::write)
                 .list("hung", plan.doors().hung(), WorkSections::hung)
                 .list("panes", plan.doors().panes(), WorkSections::pane)
                 .list("finish", plan.finish(), WorkSections::finish);
@@ -59,6 +61,7 @@ final class WorkSections {
                                 .number("level", check.level()))
                 .list("steps", plan.steps(), WorkSections::step);
         schedule(plan.schedule(), top.inside("schedule"));
+        BuyingSection.write(plan.buying(), top.inside("buying"));
         site(plan.site(), top.inside("site"));
         LoadSections.write(plan.loads(), top.inside("loads"));
         rain(plan, top);
@@ -128,6 +131,23 @@ final class WorkSections {
                 .words("carcass", door.carcass())
                 .list("onCarcass", door.onCarcass(), WorkSections::at)
                 .list("catches", door.catches(), WorkSections::at)
+                .list(
+                        "edges",
+                        door.edges(),
+                        (edge, of) -> edge.words("side", of.side())
+                                .isTrue("inset", of.inset())
+                                .figure("size", of.size(), Member::millimetres))
+                .optional(
+                        "room",
+                        door.room(),
+                        (room, of) -> room.figure("gap", of.gap(), Member::millimetres)
+                                .figure("film", of.film(), Member::millimetres)
+                                .figure("swelling", of.swelling(), Member::millimetres)
+                                .figure("left", of.left(), Member::millimetres))
+                .optional(
+                        "under",
+                        door.under(),
+                        (under, of) -> under.words("part", of.part()).figure("clear", of.clear(), Member::millimetres))
                 .figure("standOff", door.standOff(), Member::millimetres)
                 .figure("knobHole", door.knobHole(), Member::millimetres)
                 .figure("backset", door.backset(), Member::millimetres);
@@ -188,10 +208,14 @@ final class WorkSections {
                 .figure("tip", setting.tip(), Member::millimetres)
                 .figure("thread", setting.thread(), Member::millimetres)
                 .figure("gravity", setting.gravity(), of -> Member.decimal(of.value()))
-                .figure("holds", setting.holds(), of -> Member.decimal(of.newtons()))
-                .figure("holdsDamp", setting.holdsDamp(), of -> Member.decimal(of.newtons()))
+                .figure("holds", setting.holds(), Member::newtons)
+                .figure("holdsDamp", setting.holdsDamp(), Member::newtons)
                 .words("notHeld", setting.notHeld())
-                .words("note", setting.holds().map(known -> SitePlan.DEFERS));
+                .words("note", setting.holds().or(setting.across()::holds).map(known -> SitePlan.DEFERS));
+        form.inside("across")
+                .figure("holds", setting.across().holds(), Member::newtons)
+                .figure("holdsDamp", setting.across().holdsDamp(), Member::newtons)
+                .words("notHeld", setting.across().notHeld());
     }
 
     private static void bound(Member form, Fastened.Bound piece) {
@@ -211,7 +235,9 @@ final class WorkSections {
                 .number("coats", line.coats())
                 .figure("need", line.need(), Member::millilitres);
         form.node().set("pack", Member.millilitres(line.pack()));
-        form.figure("packs", line.packs(), Member::count);
+        form.figure("packs", line.packs(), Member::count)
+                .figure("left", line.left(), Member::millilitres)
+                .figure("goes", line.goes(), form::measured);
     }
 
     private static void cost(Cost cost, Member form) {
@@ -306,7 +332,12 @@ final class WorkSections {
         form.node().set("work", step.work().map(Member::minutes).orElse(null));
         form.number("people", step.people())
                 .texts("cautions", topics(step.cautions()))
-                .texts("before", step.before());
+                .texts("before", step.before())
+                .optional(
+                        "noise",
+                        step.noise(),
+                        (noise, of) -> noise.number("decibels", of.decibels())
+                                .figure("allowed", of.allowed(), time -> Member.decimal(time.toSeconds() / 60.0)));
     }
 
     /** The topics, each once; their words stand under {@code cautions} at the top. */
@@ -335,6 +366,7 @@ final class WorkSections {
     }
 
     private static void site(Optional<SitePlan> site, Member form) {
+        site.ifPresent(plan -> access(plan.access(), form));
         site.ifPresent(plan -> form.figure("hole", plan.hole(), Member::millilitres)
                 .figure("gravel", plan.gravel(), Member::millilitres)
                 .figure("inGround", plan.inGround(), Member::millimetres)
@@ -347,6 +379,22 @@ final class WorkSections {
                 .optional("filling", plan.filling(), WorkSections::filling)
                 .optional("wind", plan.wind(), WorkSections::wind)
                 .optional("windOnAll", plan.windOnAll(), WorkSections::wind));
+    }
+
+    private static void access(Access asked, Member site) {
+        site.inside("access")
+                .list(
+                        "bands",
+                        asked.bands(),
+                        (form, band) -> form.words("who", band.who().words())
+                                .figure("low", band.low(), Member::millimetres)
+                                .figure("high", band.high(), Member::millimetres))
+                .figure("groundWide", asked.groundWide(), Member::millimetres)
+                .figure("groundDeep", asked.groundDeep(), Member::millimetres)
+                .figure("proud", asked.proud(), Member::millimetres)
+                .figure("cane", asked.cane(), Member::millimetres)
+                .figure("overHead", asked.overHead(), Member::millimetres)
+                .figure("postsApart", asked.postsApart(), Member::millimetres);
     }
 
     private static void filling(Member form, Filling filling) {
@@ -362,9 +410,13 @@ final class WorkSections {
                 .figure("pressure", load.pressure(), pressure -> Member.decimal(pressure.pascals()))
                 .figure("seen", load.seen(), Member::squareMillimetres)
                 .figure("centre", load.centre(), Member::millimetres)
-                .figure("push", load.push(), push -> Member.decimal(push.newtons()))
+                .figure("push", load.push(), Member::newtons)
                 .figure("moment", load.moment(), moment -> Member.decimal(moment.newtonMetres()))
                 .figure("across", load.needs().map(WindLoad.Needs::across), Member::millimetres)
+                .figure(
+                        "bearing",
+                        load.needs().flatMap(WindLoad.Needs::bearing),
+                        bearing -> Member.decimal(bearing.pascals()))
                 .figure("depth", load.needs().flatMap(WindLoad.Needs::plain), Member::millimetres)
                 .figure("depthBearingDoubled", load.needs().flatMap(WindLoad.Needs::doubled), Member::millimetres);
     }

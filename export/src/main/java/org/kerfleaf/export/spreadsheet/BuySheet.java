@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cost.Department;
+import org.kerfleaf.plan.Buying;
 
 /** The shopping list, by shop. Numbers and prices stand here and nowhere else; other sheets look them up. */
 final class BuySheet {
@@ -38,6 +39,8 @@ final class BuySheet {
         bought.forEach(sheet::line);
         table.filtered();
         sheet.totals();
+        sheet.home(book);
+        book.plan().buying().instead().forEach(oneOf -> sheet.instead(oneOf, printed));
         return sheet;
     }
 
@@ -65,6 +68,54 @@ final class BuySheet {
         table.totals().plain().wordsFormula("detail", """
                 IF(COUNTIF(%1$s,"%2$s")=0,"Every price is known.",COUNTIF(%1$s,"%2$s")\
                 &" without a price; the total leaves out what is not known.")""".formatted(table.range("cost"), Line.NOT_KNOWN));
+    }
+
+    /** What to ask the shop for so that it all gets home. */
+    private void home(Book book) {
+        book.plan().buying().home().ifPresent(home -> {
+            Table cuts = table.leaf()
+                    .nextTable(
+                            "Home in the %s".formatted(home.vehicle()),
+                            List.of(
+                                    Column.skip(),
+                                    Column.skip(),
+                                    Column.text("goes", "Goes", 0),
+                                    Column.text("what", "What", 0),
+                                    Column.text("ask", "In the shop", 0),
+                                    Column.number("number", "Number", 0)));
+            for (Buying.Load load : home.loads()) {
+                cuts.row()
+                        .text("goes", load.way().words())
+                        .text("what", load.name())
+                        .text("ask", load.words())
+                        .count("number", load.count());
+            }
+        });
+    }
+
+    /** What the build comes to with each stock of which one is bought. */
+    private void instead(Buying.OneOf oneOf, Printed printed) {
+        Table choices = table.leaf()
+                .nextTable(
+                        "One of these",
+                        List.of(
+                                Column.skip(),
+                                Column.skip(),
+                                Column.text("planned", "", 0),
+                                Column.text("what", "What", 0),
+                                Column.text("fit", "Fit", 0),
+                                Column.number("number", "Number", 0),
+                                Column.number("price", printed.moneyHead("Price"), 0),
+                                Column.number("all", printed.moneyHead("All costs"), 0)));
+        for (Buying.Choice choice : oneOf.choices()) {
+            Line line = choices.row()
+                    .text("planned", choice.planned() ? "as planned" : "")
+                    .text("what", choice.stock())
+                    .text("fit", choice.fit())
+                    .count("number", choice.bought());
+            choice.price().ifPresentOrElse(price -> line.money("price", price), () -> line.notKnown("price"));
+            choice.all().ifPresentOrElse(all -> line.money("all", all), () -> line.notKnown("all"));
+        }
     }
 
     boolean isEmpty() {

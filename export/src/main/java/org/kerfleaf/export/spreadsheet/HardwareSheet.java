@@ -65,15 +65,15 @@ final class HardwareSheet {
                         Column.number("count", "How many", 0),
                         Column.text("reach", "Reach", 0),
                         Column.skip(),
-                        Column.text("holds", "One holds, pulled straight, dry, ten years", 0),
+                        Column.text("holds", "One holds", 0),
                         Column.text("drill", "Drill, and how near it stands", 0)));
-        table.row().text("joint", "What one holds").text("drill", SitePlan.DEFERS);
+        table.row().text("joint", "What one holds").text("drill", SettingWords.LOADS + " " + SitePlan.DEFERS);
         for (FastenedAlike one : alike) {
             table.row()
                     .text("joint", one.contact() + ": " + one.fastener())
                     .choice("count", one.count())
                     .text("reach", words.reach(one.setting()))
-                    .text("holds", words.holds(one.setting()))
+                    .text("holds", words.holds(one.setting()) + "; sideways " + words.across(one.setting()))
                     .text("drill", words.holes(one.setting()) + "; nearest " + words.stands(one.clearances()));
         }
         book.plan()

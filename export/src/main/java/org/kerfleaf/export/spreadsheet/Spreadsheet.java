@@ -30,9 +30,11 @@ public final class Spreadsheet {
             CutListSheet.write(book);
             SheetCutsSheet.write(book);
             BoardsSheet.write(book);
+            MovementSheet.write(book);
             SawSettingsSheet.write(book);
             HardwareSheet.write(book, bought);
             PaintSheet.write(book);
+            SiteAndLoadsSheet.write(book);
             CostSheet.write(book, bought);
             ChecksSheet.write(book);
             StepsSheet.write(book);

@@ -21,15 +21,15 @@ final class FasteningText {
             page.hanging("    reach    ", words.reach(one.setting()));
             page.hanging("    nearest  ", words.stands(one.clearances()));
             page.hanging("    holds    ", words.holds(one.setting()));
+            page.hanging("    sideways ", words.across(one.setting()));
         }
         for (GluedJoint glued : plan.fastening().glued()) {
             page.hanging("", glued.joint() + ": glued");
             page.hanging("    glue     ", words.glued(glued));
         }
-        if (alike.stream().anyMatch(one -> one.setting().holds().isPresent())) {
+        if (alike.stream().anyMatch(one -> SettingWords.tellsAForce(one.setting()))) {
             page.blank();
-            page.paragraph(
-                    "What one holds is against a straight pull, dry, for a load of ten years. " + SitePlan.DEFERS);
+            page.paragraph(SettingWords.LOADS + " " + SitePlan.DEFERS);
         }
         if (!plan.fastening().choices().isEmpty()) {
             page.blank();
@@ -61,5 +61,7 @@ final class FasteningText {
         page.why(what + "specific gravity", setting.gravity());
         page.why(what + "holds", setting.holds());
         page.why(what + "holds in damp wood", setting.holdsDamp());
+        page.why(what + "holds sideways", setting.across().holds());
+        page.why(what + "holds sideways in damp wood", setting.across().holdsDamp());
     }
 }

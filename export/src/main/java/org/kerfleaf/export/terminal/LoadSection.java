@@ -1,14 +1,15 @@
 package org.kerfleaf.export.terminal;
 
+import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
+import org.kerfleaf.plan.LoadWords;
 import org.kerfleaf.plan.Loads;
 import org.kerfleaf.plan.Loads.Bending;
 import org.kerfleaf.plan.Loads.Carried;
-import org.kerfleaf.plan.Loads.Filled;
-import org.kerfleaf.plan.Loads.Lifted;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.plan.Told;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.SagChecks;
 import org.kerfleaf.site.SitePlan;
@@ -31,14 +32,13 @@ final class LoadSection {
         if (!loads.carried().isEmpty()) {
             section.carried(loads);
         }
-        loads.lifted().forEach(section::lifted);
-        loads.filled().forEach(section::filled);
+        List<Told> held = new LoadWords(plan.style()).held(loads);
+        held.forEach(group -> SiteSection.tell(group, page));
         page.blank();
         page.paragraph(SitePlan.DEFERS);
         page.beforeReasons();
         loads.carried().forEach(section::why);
-        loads.lifted().forEach(section::why);
-        loads.filled().forEach(section::why);
+        held.forEach(group -> SiteSection.why(group, page));
     }
 
     private void carried(Loads loads) {
@@ -64,52 +64,6 @@ final class LoadSection {
         return SagChecks.thousandths(sag.value(), style);
     }
 
-    private void filled(Filled filled) {
-        page.paragraph("%s holds %s of %s%s."
-                .formatted(
-                        filled.part(),
-                        filled.volume().value().bulk(style),
-                        filled.what(),
-                        filled.together()
-                                .map(all -> " and weighs %s with it"
-                                        .formatted(all.value().in(style)))
-                                .orElse("; what that weighs is not known")));
-    }
-
-    private void why(Filled filled) {
-        page.why(filled.what() + ", volume", filled.volume());
-        page.why(filled.what() + ", weight", filled.weight());
-        page.why(filled.part() + ", filled", filled.together());
-    }
-
-    private void lifted(Lifted lifted) {
-        page.blank();
-        page.line("Lifted with " + lifted.part());
-        Grid grid = new Grid().words("").words("");
-        row(grid, "weight", lifted.weight().map(w -> w.value().in(style)));
-        row(grid, "balances from its left", lifted.fromLeft().map(l -> l.value().in(style)));
-        row(
-                grid,
-                "balances from its front",
-                lifted.fromFront().map(l -> l.value().in(style)));
-        row(grid, "balances above its underside", lifted.up().map(l -> l.value().in(style)));
-        row(grid, "lifted by", Optional.of(lifted.people() == 1 ? "1 person" : lifted.people() + " people"));
-        row(grid, "the one with most holds", lifted.share().map(w -> w.value().in(style)));
-        row(grid, "they may lift", lifted.limit().map(w -> w.value().in(style)));
-        lifted.tipping()
-                .ifPresent(m ->
-                        row(grid, "tips about the post", Optional.of(m.value().in(style))));
-        row(
-                grid,
-                "fixings before anybody lets go",
-                Optional.of(lifted.holding().eachSide() + " on each side of where it balances"));
-        page.gridWithoutHead(grid);
-    }
-
-    private static void row(Grid grid, String name, Optional<String> words) {
-        grid.row(Cell.of(name), Cell.of(words.orElse(NOT_KNOWN)));
-    }
-
     private void why(Carried carried) {
         page.why(carried.part() + ", load", carried.load());
         carried.bending().ifPresent(bending -> {
@@ -119,14 +73,5 @@ final class LoadSection {
             page.why(carried.part() + ", sag", bending.sag());
             page.why(carried.part() + ", sag in time", bending.sagInTime());
         });
-    }
-
-    private void why(Lifted lifted) {
-        page.why(lifted.part() + ", weight", lifted.weight());
-        page.why(lifted.part() + ", balance from left", lifted.fromLeft());
-        page.why(lifted.part() + ", share", lifted.share());
-        page.why(lifted.part() + ", may be lifted", lifted.limit());
-        page.why(lifted.part() + ", out of the post", lifted.outOfPost());
-        page.why(lifted.part() + ", tipping", lifted.tipping());
     }
 }

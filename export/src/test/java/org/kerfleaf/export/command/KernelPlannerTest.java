@@ -61,6 +61,26 @@ class KernelPlannerTest {
                 .containsExactly("600 mm", "1 sheet");
     }
 
+    /** The other sheet is thinner: the side that stands on its thickness is planned anew, not only priced. */
+    @Test
+    void plan_withAnotherStockNamed_tellsWhatThatComesTo() throws IOException {
+        String workbook = bootRack()
+                .replace(
+                        ".costs(\"78.00\");",
+                        ".costs(\"78.00\").orInstead(sheet(\"pine board\", \"1220 mm\", \"2440 mm\").measured(\"12 mm\").costs(\"41.00\"));");
+        Made made = (Made) plan(workbook, NONE);
+
+        assertThat(made.plan().buying().instead()).hasSize(1);
+        assertThat(made.plan().buying().instead().get(0).choices())
+                .extracting(choice -> choice.stock() + " " + choice.price().orElseThrow() + " " + choice.fits())
+                .containsExactly("birch plywood EUR 78.00 true", "pine board EUR 41.00 true");
+
+        Made other = (Made)
+                plan(workbook, new Wishes(Map.of("birch plywood, or instead", "pine board"), Optional.empty(), DAY));
+        assertThat(other.plan().part("Side").orElseThrow().thickness().value()).isEqualTo(Length.ofMillimetres(12));
+        assertThat(other.changes().orElseThrow()).isNotEmpty();
+    }
+
     @Test
     void plan_sizeTried_followsThroughPartsAndProse() throws IOException {
         Made made = (Made)

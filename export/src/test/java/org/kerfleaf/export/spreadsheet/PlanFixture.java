@@ -34,11 +34,13 @@ import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Area;
 import org.kerfleaf.measure.Count;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.LengthUnit;
 import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.measure.Quantity;
 import org.kerfleaf.measure.Ratio;
 import org.kerfleaf.measure.Volume;
+import org.kerfleaf.plan.Buying;
 import org.kerfleaf.plan.Chain;
 import org.kerfleaf.plan.Chain.Held;
 import org.kerfleaf.plan.Chain.Link;
@@ -69,10 +71,12 @@ import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.saw.SawSetting.Straightedge;
 import org.kerfleaf.schedule.Schedule;
 import org.kerfleaf.shape.Axis;
+import org.kerfleaf.site.Access;
 import org.kerfleaf.site.SitePlan;
 import org.kerfleaf.sketch.Origin;
 import org.kerfleaf.sketch.PartKind;
 import org.kerfleaf.sketch.Problem;
+import org.kerfleaf.sketch.Reach;
 
 /**
  * A small plan made by hand, for the tests of what leaves the workbook: a potting tray with a sloped back. It is no
@@ -137,6 +141,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 plan.placed(),
+                plan.movement(),
                 plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
@@ -149,6 +154,7 @@ public final class PlanFixture {
                 plan.checks(),
                 plan.steps(),
                 plan.schedule(),
+                plan.buying(),
                 plan.site(),
                 plan.loads(),
                 plan.rain(),
@@ -172,6 +178,7 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 Fastening.NONE,
                 List.of(),
                 List.of(),
@@ -184,8 +191,9 @@ public final class PlanFixture {
                 List.of(),
                 List.of(),
                 new Schedule(figure(Duration.ZERO, "no step"), List.of(), List.of(), Optional.empty()),
+                Buying.NOTHING,
                 Optional.empty(),
-                new Loads(List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 List.of(),
@@ -206,6 +214,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 List.copyOf(placed),
+                plan.movement(),
                 plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
@@ -218,6 +227,7 @@ public final class PlanFixture {
                 plan.checks(),
                 plan.steps(),
                 plan.schedule(),
+                plan.buying(),
                 plan.site(),
                 plan.loads(),
                 plan.rain(),
@@ -250,6 +260,7 @@ public final class PlanFixture {
                         new PlannedSize("Back slope", Angle.ofDegrees(14.5), Optional.empty(), Optional.empty())),
                 parts(),
                 List.of(),
+                List.of(),
                 fastening,
                 List.of(sheet()),
                 boards(),
@@ -273,8 +284,9 @@ public final class PlanFixture {
                         List.of(4),
                         List.of(new Schedule.Ahead("Ask for buried lines to be located", 3)),
                         Optional.empty()),
+                Buying.NOTHING,
                 Optional.of(site()),
-                new Loads(List.of(), List.of(), List.of()),
+                Loads.NONE,
                 Optional.empty(),
                 Doors.NONE,
                 cautions(),
@@ -597,7 +609,8 @@ public final class PlanFixture {
                         2,
                         figure(Volume.ofGallons(0.11), "area over spread"),
                         Volume.ofGallons(0.25),
-                        figure(1, "rounded up to cans")),
+                        figure(1, "rounded up to cans"),
+                        figure(Area.ofSquareMillimetres(15_000_000), "by the can")),
                 new FinishLine(
                         "exterior PVA",
                         FinishLine.Task.GLUE,
@@ -605,7 +618,8 @@ public final class PlanFixture {
                         1,
                         figure(Volume.ofLitres(0.016), "area by film"),
                         Volume.ofLitres(0.2366),
-                        figure(1, "rounded up to bottles")));
+                        figure(1, "rounded up to bottles"),
+                        figure(Area.ofSquareMillimetres(15_000_000), "by the can")));
     }
 
     private static Cost cost() {
@@ -704,7 +718,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(120)),
                         1,
                         List.of(sawCaution()),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         2,
                         "Floor and back",
@@ -715,7 +730,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(45)),
                         1,
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         3,
                         "Sides and shelves",
@@ -723,7 +739,8 @@ public final class PlanFixture {
                         Optional.of(Duration.ofMinutes(30)),
                         2,
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        Optional.empty()),
                 new PlannedStep(
                         4,
                         "Paint",
@@ -731,7 +748,8 @@ public final class PlanFixture {
                         Optional.empty(),
                         1,
                         List.of(),
-                        List.of()));
+                        List.of(),
+                        Optional.empty()));
     }
 
     private static List<Caution> cautions() {
@@ -763,6 +781,7 @@ public final class PlanFixture {
                 Optional.empty(),
                 Optional.of(figure(Length.ofInches(56), "post - in the ground")),
                 Optional.empty(),
+                Access.of(List.of(Reach.ADULT), MeasureStyle.of(LengthUnit.INCHES)),
                 Optional.empty(),
                 Optional.empty());
     }

@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.kerfleaf.plan.Plan;
+import org.kerfleaf.site.SitePlan;
 
 class SpreadsheetTest {
     static byte[] bytes(Plan plan) {
@@ -58,9 +59,25 @@ class SpreadsheetTest {
                             "Saw settings",
                             "Hardware",
                             "Paint",
+                            "Site and loads",
                             "Cost",
                             "Checks",
                             "Steps");
+        }
+    }
+
+    @Test
+    void site_lengthsAreNumbersUnderTheDeferringSentence() throws IOException {
+        try (XSSFWorkbook workbook = written(PlanFixture.inches())) {
+            XSSFSheet sheet = workbook.getSheet("Site and loads");
+            assertThat(sheet.getRow(4).getCell(4).getStringCellValue()).isEqualTo(SitePlan.DEFERS);
+            List<String> what = new ArrayList<>();
+            for (int row = 5; row <= sheet.getLastRowNum(); row++) {
+                what.add(sheet.getRow(row).getCell(1).getStringCellValue());
+            }
+            int inGround = 5 + what.indexOf("post in the ground");
+            assertThat(sheet.getRow(inGround).getCell(3).getNumericCellValue()).isEqualTo(28);
+            assertThat(sheet.getRow(inGround).getCell(4).getStringCellValue()).isEqualTo("a third of the post");
         }
     }
 

@@ -34,7 +34,8 @@ public final class TypeWords {
             "Mount",
             "Ratio",
             "Area",
-            "Size");
+            "Size",
+            "Vehicle");
 
     private TypeWords() {}
 
@@ -90,7 +91,9 @@ public final class TypeWords {
             case "Asked" -> "a value known only when planned";
             case "From" -> "a distance from an edge, like from(BOTTOM, \"8 in\")";
             case "At" -> "a corner, like at(\"8 in\", \"0 in\")";
+            case "JointLoad" -> "what hangs on a joint";
             case "Carries" -> "a load, like carries(top, \"40 lb/sq ft\")";
+            case "Contents" -> "things that go in, like contents(\"Seed box\")";
             case "Fill" -> "what fills a build, like fill(sidesIn, \"soil\")";
             case "Kits" -> "a number of kits, like kits(25)";
             case "Session" -> "a session of a group, like session(\"90 min\")";
