@@ -48,27 +48,28 @@ final class Fillings {
         }
         Length top = fill.upTo()
                 .orElseThrow(() -> new Unplannable(fill.origin(), "Filled up to where? Say .upTo(\"11 in\")."));
-        if (!top.isLongerThan(fill.from())) {
+        Length low = fill.from()
+                .orElseThrow(() -> new Unplannable(fill.origin(), "Filled from where? Say .from(\"1 in\")."));
+        if (!top.isLongerThan(low)) {
             throw new Unplannable(
                     fill.origin(),
-                    "Filled from %s up to %s: a higher end would be right."
-                            .formatted(fill.from().in(style), top.in(style)));
+                    "Filled from %s up to %s: a higher end would be right.".formatted(low.in(style), top.in(style)));
         }
         Length foot = Assembly.hull(build).low(Axis.Z);
         List<PlacedSolid> solids = build.stream().map(bodies::of).toList();
         Volume volume = Hollow.between(
-                solids, foot.plus(fill.from()).inMillimetres(), foot.plus(top).inMillimetres());
+                solids, foot.plus(low).inMillimetres(), foot.plus(top).inMillimetres());
         if (volume.cubicMillimetres() <= 0) {
             throw new Unplannable(
                     fill.origin(),
                     "From %s up to %s nothing stands all round: %s would run out at the side."
-                            .formatted(fill.from().in(style), top.in(style), fill.what()));
+                            .formatted(low.in(style), top.in(style), fill.what()));
         }
         Figure<Volume> room = Figure.of(
                 volume,
                 "what the pieces enclose all round, level by level",
                 Reason.GEOMETRY,
-                given("from", fill.from()),
+                given("from", low),
                 given("up to", top));
         Optional<Figure<Mass>> weight = fill.density()
                 .map(density -> Figure.of(

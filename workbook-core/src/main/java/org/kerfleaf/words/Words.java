@@ -744,7 +744,7 @@ public final class Words {
         return JointLoad.of(joint, share);
     }
 
-    /** Fills what stands round; say between which heights, and how heavy it is. @example var soil = fill(floorIn, "potting soil").from("2 in").upTo("11 in").weighs("90 lb/cu ft") */
+    /** Fills what stands round; say between which heights, and how heavy it is. @example var soil = fill(floorIn, "potting soil").from("1 in").upTo("2 1/2 in").weighs("90 lb/cu ft") */
     public static Fill fill(Placing round, String what) {
         return Fill.of(round, what);
     }

@@ -149,7 +149,7 @@ class CellHelpTest {
     void complete_nameBegun_replacesAllOfItAndIgnoresCase() {
         Completions offered = at(STOCK, "Length a = WI|dh;");
 
-        assertThat(names(offered)).containsExactly("width", "wide");
+        assertThat(names(offered)).containsExactly("width", "wide", "wireNail");
         assertThat(offered.from()).isEqualTo(11);
         assertThat(offered.to()).isEqualTo(15);
     }
