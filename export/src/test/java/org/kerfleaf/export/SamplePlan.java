@@ -129,6 +129,7 @@ public final class SamplePlan {
                 List.of(),
                 parts(),
                 List.of(),
+                List.of(),
                 new Fastening(List.of(), List.of(), List.of(), markings()),
                 List.of(sheet()),
                 boards(),

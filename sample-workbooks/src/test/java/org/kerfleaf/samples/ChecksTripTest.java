@@ -77,7 +77,7 @@ class ChecksTripTest {
     }
 
     private static Sample sample(String file) {
-        return Sample.ALL.stream()
+        return Stream.concat(Sample.ALL.stream(), Stream.of(Sample.BOARD_DOOR))
                 .filter(one -> one.toString().equals(file))
                 .findFirst()
                 .orElseThrow();

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.kerfleaf.plan.Fastened;
 import org.kerfleaf.plan.Loads;
+import org.kerfleaf.plan.Moving;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedPart;
 import org.kerfleaf.rules.Check;
@@ -71,6 +72,19 @@ class PottingBenchTest {
                 .filter(b -> b.board().stock().equals(stock))
                 .map(b -> String.valueOf((long) b.board().length().inInches()))
                 .toList();
+    }
+
+    /** Wet boards from 19 to 12 %, coefficient 0.00259: each 0.0997 in narrower, so the gaps open from 1/4 to 0.35 in. */
+    @Test
+    void top_asItDries_opensItsGaps() {
+        Moving top = PLAN.movement().stream()
+                .filter(moving -> moving.part().equals("Top board"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(top.wood().coefficient().value().value()).isEqualTo(0.00259);
+        assertThat(top.atDriest().value().inInches()).isCloseTo(-0.0997, within(0.00005));
+        assertThat(top.gap().orElseThrow().whenDriest().value().inInches()).isCloseTo(0.35, within(0.0005));
     }
 
     @Test

@@ -32,6 +32,7 @@ record PublishedTable(String title, String source, String status, Workbook workb
             Map.entry("deg", 1.0),
             Map.entry("sq_in", 1 / 645.16),
             Map.entry("sq_ft", 1 / 92_903.04),
+            Map.entry("sq_m", 1e-6),
             Map.entry("cu_ft", 1 / 28_316.846592),
             Map.entry("L", 0.001),
             Map.entry("mL", 1.0),

@@ -38,6 +38,9 @@ final class Sample {
     /** Braces, eave corners and a measured corner; no sample to start from while a brace has no place in the drawings. */
     static final Sample CANOPY = new Sample("src/test/resources/door-canopy.md");
 
+    /** A door of one wide board between its sides, for the checks that no sample to start from has a case for. */
+    static final Sample BOARD_DOOR = new Sample("src/test/resources/board-door.md");
+
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 
     private final String file;

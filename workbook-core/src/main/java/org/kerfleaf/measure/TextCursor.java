@@ -38,7 +38,7 @@ final class TextCursor {
         }
     }
 
-    private static String plain(String text) {
+    static String plain(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         for (char letter : text.toCharArray()) {
             int sign = WRITTEN.indexOf(letter);

@@ -14,6 +14,7 @@ final class Checking {
         List<Check> checks = new ArrayList<>();
         checks.addAll(new PlaceChecking(planned).all());
         checks.addAll(new StockChecking(planned).all());
+        checks.addAll(new MovementChecking(planned).all());
         checks.addAll(new JointChecking(planned).all());
         checks.addAll(new HoldChecking(planned).all());
         checks.addAll(Gluing.checks(planned));
@@ -21,6 +22,8 @@ final class Checking {
         checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new RainChecking(planned).all());
         checks.addAll(new PaintChecking(planned).all());
+        checks.addAll(new DryChecking(planned).all());
+        checks.addAll(new Airing(planned).all());
         checks.addAll(new DoorChecking(planned).all());
         checks.addAll(new SwingChecking(planned, hung).all());
         checks.addAll(new LoadChecking(planned).all());

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.reason.Figure;
+import org.kerfleaf.rules.MovementChecks;
 
 /** What is told of a door and of a pane, line by line: on the screen, on paper, on the list. */
 public final class DoorWords {
@@ -24,6 +25,10 @@ public final class DoorWords {
         add(lines, "hinges", places(door.hinges()));
         door.carcass().ifPresent(part -> add(lines, "on " + part, places(door.onCarcass())));
         add(lines, "catches", places(door.catches()));
+        add(lines, "gaps", edges(door, true));
+        add(lines, "laps", edges(door, false));
+        door.room().ifPresent(room -> add(lines, "room", room(room)));
+        door.under().ifPresent(under -> add(lines, "swings", fine(under.clear()) + " over " + under.part()));
         add(lines, "knob", knob(door));
         add(
                 lines,
@@ -34,6 +39,26 @@ public final class DoorWords {
                                         + ", so hinges and catches are packed out by it and all that hangs is as much further out")
                         .orElse(""));
         return lines;
+    }
+
+    private String edges(HungDoor door, boolean inset) {
+        return door.edges().stream()
+                .filter(edge -> edge.inset() == inset)
+                .map(edge -> edge.side() + " " + fine(edge.size()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String room(HungDoor.Room room) {
+        String film = "gap of %s, less %s of paint".formatted(fine(room.gap()), fine(room.film()));
+        return room.left()
+                .flatMap(left -> room.swelling()
+                        .map(swells -> "%s and %s of swelling, leaves %s"
+                                .formatted(film, MovementChecks.fine(swells.value(), style), fine(left))))
+                .orElse(film + "; how much its boards swell is not known");
+    }
+
+    private String fine(Figure<Length> length) {
+        return length.value().in(style.toTheFinest());
     }
 
     private String knob(HungDoor door) {

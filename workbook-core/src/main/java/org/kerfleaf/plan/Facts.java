@@ -40,6 +40,7 @@ final class Facts {
         plan.sizes().forEach(size -> put(Topic.SIZES, size.label(), "", size.value()));
         outside(plan);
         plan.parts().forEach(this::part);
+        plan.movement().forEach(this::moving);
         plan.sawSettings().forEach(this::saw);
         plan.bounds().forEach(bound -> put(Topic.STOCK, bound.stock(), "bought", Count.of(bound.bought())));
         plan.hardware().forEach(this::hardware);
@@ -122,6 +123,15 @@ final class Facts {
             put(Topic.PARTS, part.name(), edge.name() + ": short side less by", edge.shorter());
         }
         part.then().forEach(words -> put(Topic.PARTS, part.name(), "then", new Said(words)));
+    }
+
+    private void moving(Moving moving) {
+        put(Topic.PARTS, moving.part(), "wider when driest", moving.atDriest());
+        put(Topic.PARTS, moving.part(), "wider when dampest", moving.atDampest());
+        moving.gap().ifPresent(gap -> {
+            put(Topic.PARTS, moving.part(), "gap when driest", gap.whenDriest());
+            put(Topic.PARTS, moving.part(), "gap when dampest", gap.whenDampest());
+        });
     }
 
     private void saw(SawSetting setting) {

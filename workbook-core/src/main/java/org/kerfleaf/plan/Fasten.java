@@ -35,7 +35,11 @@ final class Fasten {
         this.names = new PieceNames(bodies);
     }
 
-    Fastening all(List<PlannedJoint> joints, List<DrivenContact> driven, List<PlannedPart> parts) {
+    Fastening all(
+            List<PlannedJoint> joints,
+            List<DrivenContact> driven,
+            List<PlannedPart> parts,
+            List<HingeMarks.Mark> hinges) {
         List<Fastened> fastened = new ArrayList<>();
         for (PlannedJoint joint : joints) {
             joint.behind().ifPresent(wall -> fastened.add(toStuds(joint, wall)));
@@ -49,7 +53,7 @@ final class Fasten {
                 fastened,
                 joints.stream().flatMap(j -> j.choice().stream()).toList(),
                 Gluing.all(joints),
-                new Markings(bodies, parts, names, settings, style).of(driven));
+                new Markings(bodies, parts, names, settings, style).of(driven, hinges));
     }
 
     /** The top screw of each bracket that is screwed to studs. */

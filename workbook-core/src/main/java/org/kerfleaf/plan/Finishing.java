@@ -145,14 +145,17 @@ final class Finishing {
     }
 
     private Optional<FinishLine> paintLine(Paint paint, int coats, Area area) {
-        if (paint.covers().isEmpty() || paint.per().isEmpty() || paint.pack().isEmpty()) {
+        Volume per = paint.per().orElse(Volume.ofLitres(1));
+        Optional<Figure<Area>> covers = paint.covers()
+                .map(said -> Figure.said(said, "what its can says it covers"))
+                .or(() -> paint.film().map(film -> FinishNeed.coverage(film, per)));
+        if (covers.isEmpty() || paint.pack().isEmpty()) {
             return Optional.empty();
         }
         Volume can = paint.pack().get();
         Figure<Area> faces = inAll(Figure.of(
                 area, "wide faces of panels; edges not counted, openings and hidden faces taken off", Reason.GEOMETRY));
-        return Optional.of(FinishNeed.paint(
-                paint.name(), faces, coats, paint.covers().get(), paint.per().get(), can));
+        return Optional.of(FinishNeed.paint(paint.name(), faces, coats, covers.get(), per, can));
     }
 
     private Figure<Area> inAll(Figure<Area> one) {

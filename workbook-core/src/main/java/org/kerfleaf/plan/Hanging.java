@@ -106,7 +106,7 @@ final class Hanging {
             }
         });
         PlacedSolid solid = planned.bodies().of(piece);
-        boolean inset = beside(solid, edge, edge.out(), others).isPresent();
+        boolean inset = beside(solid, edge.in(), edge.out(), others).isPresent();
         HingeLine line = line(solid, edge, inset);
         Stop stop = stop(moving);
         Angle upTo = stop.at().filter(at -> at.compareTo(FLAT) > 0).orElse(FLAT);
@@ -115,12 +115,15 @@ final class Hanging {
                 count > 1 ? piece.part() + " " + (piece.index() + 1) : piece.part(),
                 piece,
                 turned,
+                others,
+                edge.out(),
+                edge.in(),
                 line,
                 upTo,
                 Sweep.of(turned, line, upTo, others),
                 stop,
                 planned.bodies().depth(piece, edge.out()),
-                inset ? beside(solid, edge, edge.out().negated(), others) : Optional.empty());
+                inset ? beside(solid, edge.in(), edge.out().negated(), others) : Optional.empty());
     }
 
     // ---- the line ----------------------------------------------------------------------------------------------
@@ -176,18 +179,18 @@ final class Hanging {
     }
 
     /** How far beyond an edge the next piece stands, if one stands there within the door's thickness, in its own layer. */
-    private static Optional<Length> beside(PlacedSolid solid, Edge edge, Vector out, List<PlacedSolid> others) {
+    static Optional<Length> beside(PlacedSolid solid, Vector in, Vector out, List<PlacedSolid> others) {
         double thick = solid.solid().thickness().inMillimetres();
         return others.stream()
-                .filter(other -> overlap(solid, other, edge.in()) > thick / 2)
-                .filter(other -> overlap(solid, other, edge.in().cross(out)) > thick)
+                .filter(other -> overlap(solid, other, in) > thick / 2)
+                .filter(other -> overlap(solid, other, in.cross(out)) > thick)
                 .map(other -> other.project(out).least() - solid.project(out).most())
                 .filter(gap -> gap > -Touching.TOLERANCE.inMillimetres() && gap < thick)
                 .min(Double::compare)
                 .map(gap -> Length.ofMillimetres(Math.max(0, gap)));
     }
 
-    private static double overlap(PlacedSolid one, PlacedSolid other, Vector along) {
+    static double overlap(PlacedSolid one, PlacedSolid other, Vector along) {
         PlacedSolid.Reach a = one.project(along);
         PlacedSolid.Reach b = other.project(along);
         return Math.min(a.most(), b.most()) - Math.max(a.least(), b.least());

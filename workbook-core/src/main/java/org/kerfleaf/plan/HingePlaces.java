@@ -40,6 +40,7 @@ final class HingePlaces {
         Length high = extent(door, along);
         List<Figure<Length>> hinges = spread(count(hung, Item.Kind.HINGE), high, "hinge");
         Optional<Piece> carcass = carcass(hung);
+        DoorEdges edges = new DoorEdges(planned, hung);
         return new HungDoor(
                 fitted(hung, Item.Kind.HINGE).map(f -> f.origin().step()).orElse(0),
                 hung.name(),
@@ -49,6 +50,9 @@ final class HingePlaces {
                 carcass.map(piece -> onCarcass(hinges, door, planned.bodies().of(piece), along))
                         .orElse(List.of()),
                 spread(count(hung, Item.Kind.CATCH), high, "catch"),
+                edges.all(),
+                edges.room(),
+                edges.under(),
                 fitted(hung, Item.Kind.WEATHERSTRIP)
                         .flatMap(strip -> strip.item()
                                 .squeezedTo()
@@ -60,7 +64,7 @@ final class HingePlaces {
     }
 
     /** Upwards, to the right or to the back, along the hinges. */
-    private static Vector along(Hung hung) {
+    static Vector along(Hung hung) {
         Vector axis = hung.line().axis();
         Vector[] ways = {Vector.Z, Vector.X, Vector.Y};
         Vector best = ways[0];
@@ -161,7 +165,7 @@ final class HingePlaces {
     }
 
     /** What it was placed by, or what its build is mounted on, and does not turn with it: the piece nearest to the hinges. */
-    private Optional<Piece> carcass(Hung hung) {
+    Optional<Piece> carcass(Hung hung) {
         int build = planned.assembly().number(hung.piece().placing());
         Stream<Origin> named = planned.sketch().placing(hung.piece().placing()).stream()
                 .flatMap(p -> p.where().stream())

@@ -37,8 +37,10 @@ final class Markings {
     }
 
     /** One drawing for each different piece and face, in the order of the parts' letters. */
-    List<Marking> of(List<DrivenContact> driven) {
+    List<Marking> of(List<DrivenContact> driven, List<HingeMarks.Mark> hinges) {
         driven.forEach(contact -> mark(contact, driven));
+        hinges.forEach(mark ->
+                wide(mark.piece(), bodies.of(mark.piece()), mark.up()).guide(mark.from(), mark.to(), mark.words()));
         bodies.all().forEach(this::cutOut);
         List<Marking> markings = new ArrayList<>();
         for (PlannedPart part : parts) {

@@ -38,6 +38,7 @@ import org.kerfleaf.sketch.Problem;
  * @param sizes the maker's sizes, in document order
  * @param parts what is cut, in the order of their letters (first use in the document)
  * @param placed every piece in its place, in the order of placing; the whole is square in one frame
+ * @param movement how boards move across their grain, where enough was said of them and of the place
  * @param fastening where every fastener goes, and what is marked on the parts
  * @param sheets one layout for each sheet bought
  * @param boards one layout for each board or moulding bought
@@ -70,6 +71,7 @@ public record Plan(
         List<PlannedSize> sizes,
         List<PlannedPart> parts,
         List<PlacedPart> placed,
+        List<Moving> movement,
         Fastening fastening,
         List<SheetLayout> sheets,
         List<BoardLayout> boards,
@@ -124,6 +126,7 @@ public record Plan(
                 sizes,
                 parts,
                 placed,
+                movement,
                 fastening,
                 sheets,
                 boards,

@@ -28,7 +28,9 @@ record Planned(
         Borne borne,
         List<Loads.Filled> filled,
         Optional<Rain> rain,
-        Paintwork paintwork) {
+        Paintwork paintwork,
+        Movements movements,
+        Painting painting) {
 
     Optional<SizedPart> sized(String part) {
         return sizing.of(part);

@@ -99,10 +99,8 @@ public final class Planner {
         List<Loads.Filled> filled = new Fillings(sketch, assembly, bodies, lifting, style, problems).all();
         FastenerSettings fastenerSettings = new FastenerSettings(sketch, sizing, bodies);
         Borne borne = new Borne(sketch, joints, driven, fastenerSettings, carrying);
-        Fastening fastening =
-                new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style).all(joints, driven, parts);
-        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         Optional<Rain> rain = raining.rain();
+        Movements movements = new Movements(sketch, assembly, parts);
         Planned planned = new Planned(
                 sketch,
                 style,
@@ -122,10 +120,14 @@ public final class Planner {
                 borne,
                 filled,
                 rain,
-                paintwork);
+                paintwork,
+                movements,
+                painting);
         List<Hung> hung = Hanging.all(planned);
-        Doors doors =
-                new Doors(hung.stream().map(new HingePlaces(planned)::of).toList(), new GlazedPanes(planned).all());
+        List<HungDoor> doors = hung.stream().map(new HingePlaces(planned)::of).toList();
+        Fastening fastening = new Fasten(sketch, fastenerSettings, sizing, bodies, hardware, style)
+                .all(joints, driven, parts, HingeMarks.of(planned, hung, doors));
+        Steps steps = new Steps(sketch, parts, joints, hardware, fastening.joints(), style);
         List<PlacedPart> placed = placed(assembly, bodies, parts);
         Handling handling = new Handling(sketch, assembly, parts);
         Scheduling scheduling = new Scheduling(sketch, handling, day);
@@ -144,6 +146,7 @@ public final class Planner {
                 sizes,
                 parts,
                 placed,
+                movements.all(),
                 fastening,
                 stocking.sheets(),
                 stocking.boards(),
@@ -167,7 +170,7 @@ public final class Planner {
                         borne.onJoints(),
                         borne.brackets()),
                 rain,
-                doors,
+                new Doors(doors, new GlazedPanes(planned).all()),
                 steps.cautions(),
                 overall(assembly, parts),
                 chains,

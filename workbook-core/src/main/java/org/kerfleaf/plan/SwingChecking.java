@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
-import org.kerfleaf.measure.LengthUnit;
+import org.kerfleaf.reason.Figure;
 import org.kerfleaf.rules.Check;
 import org.kerfleaf.rules.DoorChecks;
 import org.kerfleaf.rules.SwingChecks;
 import org.kerfleaf.shape.Sweep;
-import org.kerfleaf.sketch.Coat;
 import org.kerfleaf.sketch.Fitting;
 
 /** Whether what hangs on hinges can open. */
@@ -37,7 +36,7 @@ final class SwingChecking {
                     .toList();
             checks.add(SwingChecks.doorSwing(door.name(), door.upTo(), met, door.stop(), planned.style()));
             door.inset().ifPresent(gap -> checks.add(backEdge(door, gap)));
-            door.inset().ifPresent(gap -> checks.add(gap(door, gap)));
+            new DoorEdges(planned, door).room().ifPresent(room -> checks.add(gap(door, room)));
         }
         return checks;
     }
@@ -46,14 +45,12 @@ final class SwingChecking {
         return sweep.into(door.upTo()).map(clash -> Clashes.size(clash, planned.style()));
     }
 
-    /** Two painted edges take 1/32 in (1 mm) of a gap; a sheet hardly swells, how much a frame of boards does is not looked at. */
-    private Check gap(Hung door, Length gap) {
-        boolean painted = planned.sketch().all(Coat.class).stream()
-                .flatMap(coat -> coat.faces().stream())
-                .anyMatch(faces -> faces.which() == Coat.Which.OUTSIDE
-                        || faces.part().filter(door.piece().part()::equals).isPresent());
-        Length film = planned.style().unit() == LengthUnit.INCHES ? Length.ofSixtyFourths(2) : Length.ofMillimetres(1);
-        return DoorChecks.doorGap(door.name(), gap, painted ? film : Length.ZERO, Length.ZERO, planned.style());
+    private Check gap(Hung door, HungDoor.Room room) {
+        Optional<Length> swelling = room.swelling().map(Figure::value);
+        return swelling.map(swells -> DoorChecks.doorGap(
+                        door.name(), room.gap().value(), room.film().value(), swells, planned.style()))
+                .orElseGet(() -> DoorChecks.doorGapNotKnown(
+                        door.name(), room.gap().value(), new DoorEdges(planned, door).missing(), planned.style()));
     }
 
     private Check backEdge(Hung door, Length gap) {

@@ -37,6 +37,14 @@ public final class DoorChecks {
                         .formatted(Say.fine(wanted.plus(paintFilm, swelling), style)));
     }
 
+    /** Check 44, where nothing says how much the boards of a door swell. */
+    public static Check doorGapNotKnown(String of, Length gap, String missing, MeasureStyle style) {
+        return new Held("Door gap", of, Reason.COMMON_PRACTICE, style)
+                .notKnown(
+                        "How much of a gap of %s its boards swell into is not known.".formatted(Say.fine(gap, style)),
+                        missing);
+    }
+
     /** Check 45: an inset door's back edge passes its jamb: gap ≥ thickness² / (2 · width). */
     public static Check backEdge(String of, Length gap, Length thickness, Length width, MeasureStyle style) {
         Held held = new Held("Back edge", of, Reason.GEOMETRY, style);

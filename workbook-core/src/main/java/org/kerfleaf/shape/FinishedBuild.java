@@ -32,6 +32,11 @@ public final class FinishedBuild {
         return new OpenFaces(there, between, sight, open);
     }
 
+    /** Whether a point of its air is closed in, openings taken as closed. */
+    public boolean closesIn(Vector point) {
+        return sight.isInside(point);
+    }
+
     public SolidSeams seams() {
         return new SolidSeams(pieces, touching, sight);
     }

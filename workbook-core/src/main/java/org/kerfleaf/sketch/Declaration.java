@@ -35,6 +35,7 @@ public sealed interface Declaration
                 Session,
                 Ladder,
                 Loud,
+                Coldest,
                 FreeTime,
                 Ahead,
                 People,

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Area;
+import org.kerfleaf.measure.Temperature;
 import org.kerfleaf.measure.Volume;
 
 /**
@@ -16,6 +17,7 @@ import org.kerfleaf.measure.Volume;
  * @param openTime how long it stays open once it is spread, if said
  * @param clamped how long it stays clamped before the work goes on, if said
  * @param cures how long it takes to its full strength, if said
+ * @param notBelow how cold it may be where it is used and until it has dried, if said
  * @group what we buy
  */
 public record Glue(
@@ -27,7 +29,8 @@ public record Glue(
         Optional<Volume> pack,
         Optional<Money> price,
         Optional<Duration> clamped,
-        Optional<Duration> cures)
+        Optional<Duration> cures,
+        Optional<Temperature> notBelow)
         implements Supply {
     private static final List<String> OUTDOORS =
             List.of("exterior", "waterproof", "polyurethane", "epoxy", "resorcinol", "marine");
@@ -42,32 +45,68 @@ public record Glue(
 
     /** What one bottle holds. @example woodGlue("exterior PVA").bottle("8 fl oz") */
     public Glue bottle(String holds) {
-        return new Glue(origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price, clamped, cures);
+        return new Glue(
+                origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price, clamped, cures, notBelow);
     }
 
     /** How much it covers, as its bottle says. @example woodGlue("exterior PVA").covers("5 m2", perLitre()).bottle("8 fl oz") */
     public Glue covers(String area, Volume with) {
         return new Glue(
-                origin, name, Optional.of(Area.parse(area)), Optional.of(with), openTime, pack, price, clamped, cures);
+                origin,
+                name,
+                Optional.of(Area.parse(area)),
+                Optional.of(with),
+                openTime,
+                pack,
+                price,
+                clamped,
+                cures,
+                notBelow);
     }
 
     /** How long it stays open once it is spread: joints must be closed by then. @example woodGlue("exterior PVA").openFor("10 min") */
     public Glue openFor(String time) {
-        return new Glue(origin, name, covers, per, Optional.of(Times.of(time)), pack, price, clamped, cures);
+        return new Glue(origin, name, covers, per, Optional.of(Times.of(time)), pack, price, clamped, cures, notBelow);
     }
 
     /** The price of one bottle. @example woodGlue("exterior PVA").bottle("8 fl oz").costs("5.60") */
     public Glue costs(String each) {
-        return new Glue(origin, name, covers, per, openTime, pack, Optional.of(SketchRun.price(each)), clamped, cures);
+        return new Glue(
+                origin,
+                name,
+                covers,
+                per,
+                openTime,
+                pack,
+                Optional.of(SketchRun.price(each)),
+                clamped,
+                cures,
+                notBelow);
     }
 
     /** How long it stays clamped before the work goes on, by its bottle. @example woodGlue("exterior PVA").clampedFor("45 min") */
     public Glue clampedFor(String time) {
-        return new Glue(origin, name, covers, per, openTime, pack, price, Optional.of(Times.of(time)), cures);
+        return new Glue(origin, name, covers, per, openTime, pack, price, Optional.of(Times.of(time)), cures, notBelow);
     }
 
     /** How long it takes to its full strength, by its bottle. @example woodGlue("exterior PVA").clampedFor("45 min").curesIn("24 h") */
     public Glue curesIn(String time) {
-        return new Glue(origin, name, covers, per, openTime, pack, price, clamped, Optional.of(Times.of(time)));
+        return new Glue(
+                origin, name, covers, per, openTime, pack, price, clamped, Optional.of(Times.of(time)), notBelow);
+    }
+
+    /** How cold it may be where it is used and until it has cured, by its bottle. @example woodGlue("exterior PVA").notBelow("55 F") */
+    public Glue notBelow(String temperature) {
+        return new Glue(
+                origin,
+                name,
+                covers,
+                per,
+                openTime,
+                pack,
+                price,
+                clamped,
+                cures,
+                Optional.of(Temperature.parse(temperature)));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.stock.Rings;
 import org.kerfleaf.stock.Stiffness;
 
 /**
@@ -19,6 +20,8 @@ import org.kerfleaf.stock.Stiffness;
  * @param trim cut off each end before measuring
  * @param species the wood it is of, if said
  * @param stiffness its modulus of elasticity as graded, if said
+ * @param rings which way its growth rings lie
+ * @param damp how damp it is when it is worked, as far as it was said
  * @param lengths the lengths it is sold in, with their prices
  * @group what we buy
  */
@@ -32,6 +35,8 @@ public record Lumber(
         Length trim,
         Optional<String> species,
         Optional<Stiffness> stiffness,
+        Rings rings,
+        Damp damp,
         List<Sold> lengths)
         implements Declaration {
     public Lumber {
@@ -43,13 +48,25 @@ public record Lumber(
 
     /** Treated against rot. @example lumber("6x6").treated().lengths("8 ft") */
     public Lumber treated() {
-        return new Lumber(origin, name, moulding, true, thickness, width, trim, species, stiffness, lengths);
+        return new Lumber(
+                origin, name, moulding, true, thickness, width, trim, species, stiffness, rings, damp, lengths);
     }
 
     /** The wood it is of, as the trade calls it: {@code ponderosa pine}. @example lumber("1x4").species("ponderosa pine") */
     public Lumber species(String name) {
         return new Lumber(
-                origin, this.name, moulding, preserved, thickness, width, trim, Optional.of(name), stiffness, lengths);
+                origin,
+                this.name,
+                moulding,
+                preserved,
+                thickness,
+                width,
+                trim,
+                Optional.of(name),
+                stiffness,
+                rings,
+                damp,
+                lengths);
     }
 
     /**
@@ -68,7 +85,44 @@ public record Lumber(
                 trim,
                 species,
                 Optional.of(Stiffness.parse(modulus)),
+                rings,
+                damp,
                 lengths);
+    }
+
+    /** Flat sawn: at its end the growth rings lie along the width, and it moves most. @example lumber("1x10").species("white oak").flatSawn() */
+    public Lumber flatSawn() {
+        return sawn(Rings.FLAT);
+    }
+
+    /** Quarter sawn: at its end the growth rings stand through the thickness. @example lumber("1x6").species("white oak").quarterSawn() */
+    public Lumber quarterSawn() {
+        return sawn(Rings.QUARTER);
+    }
+
+    private Lumber sawn(Rings way) {
+        return new Lumber(
+                origin, name, moulding, preserved, thickness, width, trim, species, stiffness, way, damp, lengths);
+    }
+
+    /** How damp it is when it is worked, as a moisture meter shows it. @example lumber("5/4x6").species("western redcedar").moisture("19 %") */
+    public Lumber moisture(String percent) {
+        return with(damp.moisture(percent));
+    }
+
+    /** The air it lay in for weeks before it is worked, which gives its moisture. @example lumber("1x6").species("white oak").driedIn(air("68 F", "45 %")) */
+    public Lumber driedIn(Air air) {
+        return with(damp.dried(air));
+    }
+
+    /** A drop of water soaks in: treated wood that takes paint. @example lumber("6x6").treated().dropSoaksIn().lengths("8 ft") */
+    public Lumber dropSoaksIn() {
+        return with(damp.drinking());
+    }
+
+    private Lumber with(Damp how) {
+        return new Lumber(
+                origin, name, moulding, preserved, thickness, width, trim, species, stiffness, rings, how, lengths);
     }
 
     /** The section as measured: thickness, then width. @example lumber("plank 18 × 145").section("18 mm", "145 mm") */
@@ -83,6 +137,8 @@ public record Lumber(
                 trim,
                 species,
                 stiffness,
+                rings,
+                damp,
                 lengths);
     }
 
@@ -98,6 +154,8 @@ public record Lumber(
                 SketchRun.length(much),
                 species,
                 stiffness,
+                rings,
+                damp,
                 lengths);
     }
 
@@ -105,7 +163,8 @@ public record Lumber(
     public Lumber lengths(String length) {
         List<Sold> more = new ArrayList<>(lengths);
         more.add(new Sold(SketchRun.length(length), Optional.empty()));
-        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, stiffness, more);
+        return new Lumber(
+                origin, name, moulding, preserved, thickness, width, trim, species, stiffness, rings, damp, more);
     }
 
     /** The price of one, in the length said just before and the workbook's currency. @example lumber("2x4").lengths("8 ft").costs("4.10") */
@@ -118,7 +177,8 @@ public record Lumber(
         List<Sold> more = new ArrayList<>(lengths);
         Sold last = more.remove(more.size() - 1);
         more.add(new Sold(last.length(), Optional.of(SketchRun.price(each))));
-        return new Lumber(origin, name, moulding, preserved, thickness, width, trim, species, stiffness, more);
+        return new Lumber(
+                origin, name, moulding, preserved, thickness, width, trim, species, stiffness, rings, damp, more);
     }
 
     /**

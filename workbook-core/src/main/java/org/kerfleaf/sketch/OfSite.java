@@ -3,6 +3,7 @@ package org.kerfleaf.sketch;
 import java.util.List;
 import org.kerfleaf.measure.Angle;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.Percent;
 import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
@@ -22,6 +23,12 @@ public sealed interface OfSite {
 
     /** Whether rain falls on it. */
     record RainedOn(boolean falls) implements OfSite {}
+
+    /** The moistures between which its wood will live. */
+    record WoodLives(Percent driest, Percent dampest) implements OfSite {}
+
+    /** The airs between which its wood will live, in either order. */
+    record WoodLivesIn(Air one, Air other) implements OfSite {}
 
     /** What is dug in. */
     record Ground(Soil soil) implements OfSite {}

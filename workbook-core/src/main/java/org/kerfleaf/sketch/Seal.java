@@ -8,10 +8,10 @@ import org.kerfleaf.measure.Length;
  *
  * @param seams which
  * @param caulk with what, if said
- * @param bead how thick, if said
+ * @param bead how it lies and how thick it is, if said
  * @group sealing and paint
  */
-public record Seal(Origin origin, Seams seams, Optional<Caulk> caulk, Optional<Length> bead) implements Declaration {
+public record Seal(Origin origin, Seams seams, Optional<Caulk> caulk, Optional<Bead> bead) implements Declaration {
     /** Which seams a set of seams holds. */
     public enum Which {
         /** The inside corners of what is put together by then. */
@@ -32,6 +32,6 @@ public record Seal(Origin origin, Seams seams, Optional<Caulk> caulk, Optional<L
 
     /** With this caulk, in a bead so thick. @example seal(insideSeams()).with(sealer, bead("1/4 in")) */
     public Seal with(Caulk sealer, Bead across) {
-        return new Seal(origin, seams, Optional.of(sealer), Optional.of(across.across()));
+        return new Seal(origin, seams, Optional.of(sealer), Optional.of(across));
     }
 }

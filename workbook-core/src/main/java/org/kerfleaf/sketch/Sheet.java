@@ -19,6 +19,7 @@ import org.kerfleaf.stock.Surface;
  * @param bond how its glue stands the weather, if said
  * @param stiffness its modulus of elasticity along the grain, if said
  * @param surface how its faces left the mill; unsanded unless said
+ * @param damp how damp it is when it is worked, as far as it was said
  * @group what we buy
  */
 public record Sheet(
@@ -31,7 +32,8 @@ public record Sheet(
         Optional<Money> price,
         Optional<Bond> bond,
         Optional<Stiffness> stiffness,
-        Surface surface)
+        Surface surface,
+        Damp damp)
         implements Declaration {
     /** The thickness on its label. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in") */
     public Sheet soldAs(String thickness) {
@@ -45,7 +47,8 @@ public record Sheet(
                 price,
                 bond,
                 stiffness,
-                surface);
+                surface,
+                damp);
     }
 
     /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
@@ -55,7 +58,8 @@ public record Sheet(
 
     /** What a caliper says, where that is a size the reader may change. */
     public Sheet measured(Length thickness) {
-        return new Sheet(origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, surface);
+        return new Sheet(
+                origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, surface, damp);
     }
 
     /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
@@ -70,7 +74,8 @@ public record Sheet(
                 Optional.of(SketchRun.price(each)),
                 bond,
                 stiffness,
-                surface);
+                surface,
+                damp);
     }
 
     /**
@@ -80,7 +85,17 @@ public record Sheet(
      */
     public Sheet bondedForExterior() {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXTERIOR), stiffness, surface);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.EXTERIOR),
+                stiffness,
+                surface,
+                damp);
     }
 
     /**
@@ -90,13 +105,33 @@ public record Sheet(
      */
     public Sheet bondedForExposure1() {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.EXPOSURE_1), stiffness, surface);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.EXPOSURE_1),
+                stiffness,
+                surface,
+                damp);
     }
 
     /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
     public Sheet bondedForInterior() {
         return new Sheet(
-                origin, name, width, length, soldAs, measured, price, Optional.of(Bond.INTERIOR), stiffness, surface);
+                origin,
+                name,
+                width,
+                length,
+                soldAs,
+                measured,
+                price,
+                Optional.of(Bond.INTERIOR),
+                stiffness,
+                surface,
+                damp);
     }
 
     /**
@@ -115,7 +150,8 @@ public record Sheet(
                 price,
                 bond,
                 Optional.of(Stiffness.parse(modulus)),
-                surface);
+                surface,
+                damp);
     }
 
     /**
@@ -124,7 +160,13 @@ public record Sheet(
      * @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").sanded()
      */
     public Sheet sanded() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, Surface.SANDED);
+        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, Surface.SANDED, damp);
+    }
+
+    /** How damp it is when it is worked, as a moisture meter shows it. @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").moisture("9 %") */
+    public Sheet moisture(String percent) {
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, bond, stiffness, surface, damp.moisture(percent));
     }
 
     /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Angle;
+import org.kerfleaf.measure.Percent;
 import org.kerfleaf.measure.Pressure;
 import org.kerfleaf.measure.WindSpeed;
 
@@ -79,6 +80,19 @@ public record SiteSaid(Origin origin, List<OfSite> said) implements Declaration 
     /** How much the clear ground slopes, in degrees or as rise in run. @example site().clearGround("36 in", "48 in").slopes("1 in 50") */
     public SiteSaid slopes(String by) {
         return with(new OfSite.Slopes(Angle.parse(by)));
+    }
+
+    /** Between which moistures its wood will live there, driest and dampest. @example site().woodBetween("8 %", "16 %") */
+    public SiteSaid woodBetween(String driest, String dampest) {
+        Percent one = Percent.parse(driest);
+        Percent other = Percent.parse(dampest);
+        boolean inOrder = one.compareTo(other) <= 0;
+        return with(new OfSite.WoodLives(inOrder ? one : other, inOrder ? other : one));
+    }
+
+    /** In which airs its wood will live there, the driest season's and the dampest's. @example site().airBetween(air("70 F", "30 %"), air("60 F", "75 %")) */
+    public SiteSaid airBetween(Air driest, Air dampest) {
+        return with(new OfSite.WoodLivesIn(driest, dampest));
     }
 
     /** Rain falls on it. @example site().outdoors() */

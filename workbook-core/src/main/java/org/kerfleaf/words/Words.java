@@ -12,6 +12,7 @@ import org.kerfleaf.measure.Mass;
 import org.kerfleaf.measure.SpreadLoad;
 import org.kerfleaf.measure.Volume;
 import org.kerfleaf.sketch.*;
+import org.kerfleaf.stock.Rings;
 import org.kerfleaf.stock.Surface;
 
 /**
@@ -146,7 +147,8 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Surface.UNSANDED);
+                Surface.UNSANDED,
+                Damp.NOT_SAID);
     }
 
     /** Dressed lumber by its nominal size, thickness first. @example Lumber rails = lumber("2x4").lengths("8 ft") */
@@ -161,6 +163,8 @@ public final class Words {
                 Length.ZERO,
                 Optional.empty(),
                 Optional.empty(),
+                Rings.NOT_SAID,
+                Damp.NOT_SAID,
                 List.of());
     }
 
@@ -180,7 +184,14 @@ public final class Words {
                 Length.ZERO,
                 Optional.empty(),
                 Optional.empty(),
+                Rings.NOT_SAID,
+                Damp.NOT_SAID,
                 List.of());
+    }
+
+    /** Air of that temperature and humidity, in which wood comes to its moisture. @example lumber("1x6").species("white oak").driedIn(air("68 F", "45 %")) */
+    public static Air air(String temperature, String humidity) {
+        return Air.of(temperature, humidity);
     }
 
     /** A wood screw by gauge and length. @example Screw long8 = woodScrew(8, "2 in").stainless() */
@@ -235,12 +246,14 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     /** A caulk or sealant, by the name on its cartridge. @example Caulk latex = caulk("acrylic latex").cartridge("10.1 fl oz") */
     public static Caulk caulk(String name) {
-        return new Caulk(here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new Caulk(
+                here(), name, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A paint, primer or oil, by the name on its can. @example Paint oil = paint("linseed oil").covers("400 sq ft", perGallon()).cans("1 qt") */
@@ -248,6 +261,8 @@ public final class Words {
         return new Paint(
                 here(),
                 name,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -530,9 +545,10 @@ public final class Words {
         return new Seal.Seams(Seal.Which.SAID, Optional.of(length));
     }
 
-    /** A bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
+    /** A round bead of caulk so thick, measured across. @example seal(insideSeams()).with(sealer, bead("3/16 in")) */
     public static Bead bead(String across) {
-        return new Bead(Sizes.fixed(across));
+        Length wide = Sizes.fixed(across);
+        return new Bead(wide, wide, Bead.Lies.ROUND);
     }
 
     /** Paints or oils faces; say with what, first coat first. @example var inside = coat(insideFaces()).with(primer).with(colour, times(2)) */
@@ -789,6 +805,16 @@ public final class Words {
     /** This step needs a ladder. @example needsLadder() */
     public static Ladder needsLadder() {
         return new Ladder(here());
+    }
+
+    /**
+     * How cold it gets in this step and until what is glued, caulked or painted in it has dried; above the steps, in all that say
+     * nothing else.
+     *
+     * @example coldest("50 F")
+     */
+    public static Coldest coldest(String temperature) {
+        return Coldest.of(temperature);
     }
 
     /** How loud this step is at the ear, in dB(A), as a meter or the tool's own sheet says. @example loud("98 dB") */

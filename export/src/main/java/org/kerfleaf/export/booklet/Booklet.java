@@ -47,6 +47,7 @@ public final class Booklet {
             use.into(flow);
         }
         new CutListPages(book).into(flow);
+        new MovementPage(book).into(flow);
         SizesTable sizes = new SizesTable(book);
         boolean summed = sizes.fits(flow);
         new BuildPages(book).into(flow);

@@ -43,6 +43,7 @@ final class WorkSections {
                 .list("fastened", plan.fastened(), WorkSections::fastened)
                 .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
                 .list("glued", plan.fastening().glued(), WorkSections::glued)
+                .list("movement", plan.movement(), MovementSection::write)
                 .list("hung", plan.doors().hung(), WorkSections::hung)
                 .list("panes", plan.doors().panes(), WorkSections::pane)
                 .list("finish", plan.finish(), WorkSections::finish);
@@ -130,6 +131,23 @@ final class WorkSections {
                 .words("carcass", door.carcass())
                 .list("onCarcass", door.onCarcass(), WorkSections::at)
                 .list("catches", door.catches(), WorkSections::at)
+                .list(
+                        "edges",
+                        door.edges(),
+                        (edge, of) -> edge.words("side", of.side())
+                                .isTrue("inset", of.inset())
+                                .figure("size", of.size(), Member::millimetres))
+                .optional(
+                        "room",
+                        door.room(),
+                        (room, of) -> room.figure("gap", of.gap(), Member::millimetres)
+                                .figure("film", of.film(), Member::millimetres)
+                                .figure("swelling", of.swelling(), Member::millimetres)
+                                .figure("left", of.left(), Member::millimetres))
+                .optional(
+                        "under",
+                        door.under(),
+                        (under, of) -> under.words("part", of.part()).figure("clear", of.clear(), Member::millimetres))
                 .figure("standOff", door.standOff(), Member::millimetres)
                 .figure("knobHole", door.knobHole(), Member::millimetres)
                 .figure("backset", door.backset(), Member::millimetres);
@@ -217,7 +235,9 @@ final class WorkSections {
                 .number("coats", line.coats())
                 .figure("need", line.need(), Member::millilitres);
         form.node().set("pack", Member.millilitres(line.pack()));
-        form.figure("packs", line.packs(), Member::count);
+        form.figure("packs", line.packs(), Member::count)
+                .figure("left", line.left(), Member::millilitres)
+                .figure("goes", line.goes(), form::measured);
     }
 
     private static void cost(Cost cost, Member form) {

@@ -19,10 +19,16 @@
  * (screws chosen from a drawer, and why each other one was not: {@code joint}, {@code screw}, whether it {@code suits}, {@code length}, {@code refused}, and if none suits what
  * {@code wouldSuit}),
  * {@code glued} (each glued joint: {@code area}, {@code grams}, {@code closing} and {@code openFor} in minutes, {@code clamps}),
+ * {@code movement} (each board that moves across its grain: {@code wood}, {@code rings}, {@code width}, moistures {@code now}, {@code driest}
+ * and {@code dampest} in percent, {@code coefficient}, {@code shrinkage} in percent, what it is wider {@code atDriest} and
+ * {@code atDampest}, below zero narrower, and the {@code gap} beside it, {@code now}, {@code whenDriest}, {@code whenDampest}),
  * {@code hung} (each door or lid: its {@code hinges}, the same {@code onCarcass} and its {@code catches}, each {@code at} so far
- * {@code from} the end named; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
+ * {@code from} the end named; its {@code edges}, each with the {@code size} of the gap beside it if it is {@code inset}, else of the
+ * lap; {@code room}: the {@code gap} away from the hinges, what {@code film} and {@code swelling} take of it and what is {@code left};
+ * what lies {@code under} its swing; {@code standOff}, {@code knobHole}, {@code backset}), {@code panes} (pocket, cut, bite when cold, what
  * {@code fills} the rabbet's {@code deep}, {@code lip}, lengths of beads at the long point),
- * {@code finish}, {@code paintwork},
+ * {@code finish} (what is needed and bought, what is {@code left} over, and how far one pack {@code goes}: an area in one coat or joint, or
+ * the length of a bead, nothing wasted), {@code paintwork},
  * {@code cost}, {@code checks}, {@code steps}, {@code schedule}, {@code buying}, {@code site} (an empty object if nothing stands in the
  * ground), {@code rain} (an empty object if none falls), {@code cautions}; then {@code day}, {@code currency}, {@code pricesOf}, {@code overall}, {@code chains},
  * {@code weight}, {@code problems} and {@code form} (the version's number).
@@ -71,7 +77,7 @@
  * {@code null} if no vehicle was said: its {@code loads}, equal ones once, with {@code which} layouts they are of (from 1), how each {@code
  * goes}, the {@code cuts} to ask the shop for ({@code at} from the factory edge, {@code cut} its number in the layout) and the
  * {@code pieces} they leave; {@code instead}: stocks of which one is bought, each with whether it {@code fits} and what the whole
- * plan comes to with it ({@code bought}, {@code price} of these, cost of {@code all}, {@code sag} of the part that {@code sags} most).
+ * plan comes to with it ({@code bought}, {@code price} of these, cost of {@code all}, {@code sag} of the part that {@code sags} most, how much the one that {@code moves} most across its grain does).
  *
  * <p>{@code loads}: {@code contents} (things on a part, how many on {@code each} piece of it, and each way the clear size they
  * {@code need} and what is {@code there}, {@code null} where it is open), {@code snow} ({@code pressure} in pascals, and what each

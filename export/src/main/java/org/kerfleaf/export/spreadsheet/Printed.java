@@ -23,6 +23,11 @@ record Printed(MeasureStyle style, CurrencyUnit currency) {
         return reading.negative() ? -size : size;
     }
 
+    /** Inches or millimetres as they are, for what no tape shows. */
+    double fine(Length length) {
+        return inInches() ? length.inInches() : length.inMillimetres();
+    }
+
     /** A format that shows that number whole: every fraction over the print step's denominator, so that columns line up. */
     String format(Length length) {
         return inInches() ? fractions(Math.max(length.read(style).denominator(), style.finest())) : "0.0";

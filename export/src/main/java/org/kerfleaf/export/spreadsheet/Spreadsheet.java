@@ -30,6 +30,7 @@ public final class Spreadsheet {
             CutListSheet.write(book);
             SheetCutsSheet.write(book);
             BoardsSheet.write(book);
+            MovementSheet.write(book);
             SawSettingsSheet.write(book);
             HardwareSheet.write(book, bought);
             PaintSheet.write(book);

@@ -46,6 +46,13 @@ final class DoorText {
         door.hinges().forEach(at -> page.why(door.door() + ", hinge", at));
         door.onCarcass().forEach(at -> page.why(door.door() + ", hinge on the carcass", at));
         door.catches().forEach(at -> page.why(door.door() + ", catch", at));
+        door.edges().forEach(edge -> page.why(door.door() + ", " + edge.side() + " edge", edge.size()));
+        door.room().ifPresent(room -> {
+            page.why(door.door() + ", paint in the gap", room.film());
+            why(door.door() + ", swelling", room.swelling());
+            why(door.door() + ", left of the gap", room.left());
+        });
+        door.under().ifPresent(under -> page.why(door.door() + ", over " + under.part(), under.clear()));
         why(door.door() + ", stand-off", door.standOff());
         why(door.door() + ", knob hole", door.knobHole());
         why(door.door() + ", backset", door.backset());

@@ -46,6 +46,7 @@ final class WorkSections {
                         "joint by joint",
                         !plan.fastened().isEmpty() || !plan.fastening().glued().isEmpty(),
                         page -> FasteningText.write(plan, page)),
+                MovementSection.of(plan),
                 new Section(
                         "Doors and panes",
                         "",
@@ -118,11 +119,19 @@ final class WorkSections {
                     Cell.of(line.packs().value()));
         }
         page.grid(grid);
+        page.blank();
+        page.hanging(
+                "Left over: ",
+                plan.finish().stream()
+                        .map(line -> line.what() + " " + line.left().value().in(style))
+                        .collect(Collectors.joining(", ")));
         page.beforeReasons();
         for (FinishLine line : plan.finish()) {
             page.why(line.what() + ", extent", line.extent());
             page.why(line.what() + ", needed", line.need());
             page.why(line.what() + ", packs", line.packs());
+            page.why(line.what() + ", left over", line.left());
+            page.why(line.what() + ", one pack goes", line.goes());
         }
     }
 

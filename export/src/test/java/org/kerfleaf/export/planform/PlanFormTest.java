@@ -58,6 +58,7 @@ class PlanFormTest {
                         "fastened",
                         "chosen",
                         "glued",
+                        "movement",
                         "hung",
                         "panes",
                         "finish",

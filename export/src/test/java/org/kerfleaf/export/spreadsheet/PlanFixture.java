@@ -141,6 +141,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 plan.placed(),
+                plan.movement(),
                 plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
@@ -174,6 +175,7 @@ public final class PlanFixture {
                 LocalDate.of(2026, 4, 12),
                 USD,
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -212,6 +214,7 @@ public final class PlanFixture {
                 plan.sizes(),
                 plan.parts(),
                 List.copyOf(placed),
+                plan.movement(),
                 plan.fastening(),
                 plan.sheets(),
                 plan.boards(),
@@ -256,6 +259,7 @@ public final class PlanFixture {
                         new PlannedSize("Width inside", inches(18, 56), bound(16), bound(30)),
                         new PlannedSize("Back slope", Angle.ofDegrees(14.5), Optional.empty(), Optional.empty())),
                 parts(),
+                List.of(),
                 List.of(),
                 fastening,
                 List.of(sheet()),
@@ -605,7 +609,8 @@ public final class PlanFixture {
                         2,
                         figure(Volume.ofGallons(0.11), "area over spread"),
                         Volume.ofGallons(0.25),
-                        figure(1, "rounded up to cans")),
+                        figure(1, "rounded up to cans"),
+                        figure(Area.ofSquareMillimetres(15_000_000), "by the can")),
                 new FinishLine(
                         "exterior PVA",
                         FinishLine.Task.GLUE,
@@ -613,7 +618,8 @@ public final class PlanFixture {
                         1,
                         figure(Volume.ofLitres(0.016), "area by film"),
                         Volume.ofLitres(0.2366),
-                        figure(1, "rounded up to bottles")));
+                        figure(1, "rounded up to bottles"),
+                        figure(Area.ofSquareMillimetres(15_000_000), "by the can")));
     }
 
     private static Cost cost() {
