@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.kerfleaf.kernel.Kernel;
 import org.kerfleaf.kernel.KernelLimits;
 import org.kerfleaf.kernel.KernelOutcome;
@@ -23,6 +24,8 @@ import org.kerfleaf.workbook.Workbook;
 
 /** A workbook that people start from, run the way the product runs it. */
 final class Sample {
+    private static final Map<String, Sample> OF_TESTS = new ConcurrentHashMap<>();
+
     /** The day the samples' prices are of, so that plans do not depend on the day the tests run. */
     static final LocalDate DAY = LocalDate.of(2026, 4, 12);
 
@@ -36,17 +39,20 @@ final class Sample {
     static final List<Sample> ALL = List.of(CABINET, COLD_FRAME, SHELF, NEST_BOX, PLANTER, BENCH);
 
     /** Braces, eave corners and a measured corner; no sample to start from while a brace has no place in the drawings. */
-    static final Sample CANOPY = new Sample("src/test/resources/door-canopy.md");
+    static final Sample CANOPY = ofTests("door-canopy.md");
 
     /** A door of one wide board between its sides, for the checks that no sample to start from has a case for. */
-    static final Sample BOARD_DOOR = new Sample("src/test/resources/board-door.md");
-
     private static final Kernel KERNEL = Kernel.start(KernelLimits.DEFAULT);
 
     private final String file;
 
     private Sample(String file) {
         this.file = file;
+    }
+
+    /** A workbook that only tests use, each the same one for one name. */
+    static Sample ofTests(String file) {
+        return OF_TESTS.computeIfAbsent(file, name -> new Sample("src/test/resources/" + name));
     }
 
     Path path() {
@@ -106,8 +112,13 @@ final class Sample {
         return Planner.plan(outcome(workbook, sizes).sketch().orElseThrow(), DAY);
     }
 
+    /** What comes of running a workbook that may have anything wrong with it. */
+    static KernelOutcome run(Workbook workbook, Map<String, String> sizes) {
+        return KERNEL.run(WorkbookSource.of(workbook), sizes);
+    }
+
     private static KernelOutcome outcome(Workbook workbook, Map<String, String> sizes) {
-        KernelOutcome outcome = KERNEL.run(WorkbookSource.of(workbook), sizes);
+        KernelOutcome outcome = run(workbook, sizes);
         assertThat(outcome.cells())
                 .as("every cell of the workbook runs")
                 .allSatisfy(cell -> assertThat(cell.problems()).isEmpty());

@@ -75,7 +75,8 @@ public final class SheetCutting {
                         .formatted(piece.part(), piece.count(), piece.length(), piece.width()));
             }
             if (piece.count() > MOST_PARTS - parts.size()) {
-                throw new IllegalArgumentException("More than %d parts for one stock.".formatted(MOST_PARTS));
+                throw new IllegalArgumentException("%s: more than %d parts are not laid out. Fewer of “%s” would be."
+                        .formatted(sheet.stock(), MOST_PARTS, piece.part()));
             }
             Blank blank = blank(kind, piece, sheet);
             for (int n = 0; n < piece.count(); n++) {

@@ -6,7 +6,7 @@ import java.util.List;
 import org.kerfleaf.cost.Cost;
 import org.kerfleaf.rules.Check;
 
-/** Holds the trade's rules against the plan: stock and wood, places, joints, parts and saws, roof, rain and paint, door and glazing, site, cost. */
+/** Holds the trade's rules against the plan: stock and wood, places, joints and grooves, parts and saws, roof, rain and paint, door and glazing, site, cost. */
 final class Checking {
     private Checking() {}
 
@@ -18,6 +18,7 @@ final class Checking {
         checks.addAll(new JointChecking(planned).all());
         checks.addAll(new HoldChecking(planned).all());
         checks.addAll(Gluing.checks(planned));
+        checks.addAll(new GrooveChecking(planned).all());
         checks.addAll(new PartChecking(planned).all());
         checks.addAll(new RoofChecking(planned, hung).all());
         checks.addAll(new RainChecking(planned).all());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.kerfleaf.measure.Length;
+import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.sketch.Part;
 import org.kerfleaf.sketch.Shape;
 import org.kerfleaf.sketch.Side;
@@ -15,12 +16,14 @@ final class Cutouts {
     private final Standing standing;
     private final Length across;
     private final Length up;
+    private final MeasureStyle style;
 
-    Cutouts(Part part, Standing standing, Length across, Length up) {
+    Cutouts(Part part, Standing standing, Length across, Length up, MeasureStyle style) {
         this.part = part;
         this.standing = standing;
         this.across = across;
         this.up = up;
+        this.style = style;
     }
 
     List<Cutout> all() {
@@ -56,7 +59,8 @@ final class Cutouts {
             throw new Unplannable(
                     part.origin(),
                     "“%s” of “%s” is %s by %s and does not lie within its %s by %s. Smaller, or placed elsewhere, would do."
-                            .formatted(name, part.name(), wide, high, across, up));
+                            .formatted(
+                                    name, part.name(), wide.in(style), high.in(style), across.in(style), up.in(style)));
         }
         return new Cutout(name, opening, from, above, wide, high, shape.radius());
     }

@@ -40,9 +40,11 @@ final class DoorChecking {
 
     List<Check> all() {
         List<Check> checks = new ArrayList<>();
-        for (SizedPart part : planned.sizedParts()) {
-            if (part.said().kind() == PartKind.PANE) {
-                checks.addAll(pane(part));
+        for (Part part : planned.sketch().all(Part.class)) {
+            if (part.kind() == PartKind.PANE) {
+                Optional<GlazingKind> kind = kind(part);
+                checks.add(GlazingChecks.glassKind(part.name(), kind, true, true, style));
+                kind.ifPresent(known -> planned.sized(part.name()).ifPresent(pane -> checks.addAll(pane(pane, known))));
             }
         }
         planned.sketch().all(Glazing.class).forEach(glazing -> checks.addAll(pocket(glazing)));
@@ -116,25 +118,23 @@ final class DoorChecking {
                                 style)));
     }
 
+    private Optional<GlazingKind> kind(Part pane) {
+        return planned.sketch().sheet(pane.stock()).map(Sheet::name).flatMap(GlazingKind::named);
+    }
+
     /** Each direction of a pane is held against its pocket when warm, and against its clear opening when cold. */
-    private List<Check> pane(SizedPart pane) {
+    private List<Check> pane(SizedPart pane, GlazingKind kind) {
         Part said = pane.said();
-        Optional<GlazingKind> kind =
-                planned.sketch().sheet(said.stock()).map(Sheet::name).flatMap(GlazingKind::named);
         List<Check> checks = new ArrayList<>();
-        checks.add(GlazingChecks.glassKind(said.name(), kind, true, true, style));
-        if (kind.isEmpty()) {
-            return checks;
-        }
         Panes.Pocket pocket = planned.sizing().pocketOf(said).orElseThrow();
         Ratio damp = said.trait(Trait.InDamp.class).isPresent()
-                ? kind.get().swelling().map(f -> f.value()).orElse(PaneSize.DRY)
+                ? kind.swelling().map(f -> f.value()).orElse(PaneSize.DRY)
                 : PaneSize.DRY;
         if (said.trait(Trait.Colder.class).isEmpty()) {
             checks.add(GlazingChecks.paneCold(said.name(), style));
         }
         said.trait(Trait.Warmer.class).ifPresent(warm -> {
-            var expansion = kind.get().expansion().value();
+            var expansion = kind.expansion().value();
             checks.add(GlazingChecks.paneHot(
                     said.name() + ", wide",
                     pane.across().value(),
@@ -147,7 +147,7 @@ final class DoorChecking {
                     said.name() + ", high", pane.up().value(), pocket.high(), expansion, warm.change(), damp, style));
         });
         said.trait(Trait.Colder.class).ifPresent(cold -> {
-            var expansion = kind.get().expansion().value();
+            var expansion = kind.expansion().value();
             checks.add(GlazingChecks.paneCold(
                     said.name() + ", wide",
                     pane.across().value(),

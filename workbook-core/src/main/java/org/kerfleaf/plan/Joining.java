@@ -71,6 +71,12 @@ final class Joining {
                 touches.addAll(touches(joint, from, to));
             }
         }
+        if (touches.isEmpty()) {
+            throw new Unplannable(
+                    joint.origin(),
+                    "“%s” is fastened to each other, but no two of it have places yet."
+                            .formatted(name(joint.of().get(0))));
+        }
         Optional<ScrewChoice> choice = choice(joint, touches);
         Joint chosen = choice.map(made -> joint.screwed(taken(joint, made))).orElse(joint);
         return new PlannedJoint(

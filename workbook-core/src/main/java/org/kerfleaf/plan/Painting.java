@@ -124,6 +124,7 @@ final class Painting {
     }
 
     private List<Coated> underside(Coat coat, String name) {
+        sized(coat, name);
         if (!hasUnderside(name)) {
             throw new Unplannable(
                     coat.origin(), "“%s” stands upright and has no underside. Say facesOf(...) of it.".formatted(name));

@@ -85,6 +85,7 @@ public final class Planner {
         Finishing finishing = new Finishing(sketch, painting, raining, joints, batch, problems);
         Paintwork paintwork = new PaintOrder(sketch, painting).paintwork(problems);
         Siting siting = new Siting(sketch, assembly, bodies, style);
+        siting.look(problems);
         Carrying carrying = new Carrying(sketch, assembly);
         Storing storing = new Storing(sketch, assembly, bodies, style);
         Snowing snowing = new Snowing(sketch, assembly, bodies);

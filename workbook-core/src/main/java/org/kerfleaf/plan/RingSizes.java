@@ -32,7 +32,7 @@ final class RingSizes {
         return Angle.ofDegrees(180.0 / sides);
     }
 
-    static SizedPart side(Part part, Figure<Length> thickness) {
+    static SizedPart side(Sizing sizing, Part part, Figure<Length> thickness) {
         Trait.RingOf ring = part.trait(Trait.RingOf.class).orElseThrow();
         Angle leans = ring.leansOut();
         if (leans.inDegrees() < 0 || leans.inDegrees() >= 60) {
@@ -63,7 +63,7 @@ final class RingSizes {
                 given("t", t));
         // The inside face reaches down to the foot, the outside face up to the top.
         Outline outline = Outline.tapered(foot, top, blank);
-        SizedPart square = Sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, edges(ring, t, high));
+        SizedPart square = sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, edges(ring, t, high));
         CompoundMitre mitre = mitre(ring);
         Angle tilt = mitre.tilt().value();
         Solid solid =
@@ -132,7 +132,7 @@ final class RingSizes {
     }
 
     /** A floor with square edges that touches the sides' insides along its lower edges. */
-    static SizedPart floor(Part part, SizedPart side, Figure<Length> thickness) {
+    static SizedPart floor(Sizing sizing, Part part, SizedPart side, Figure<Length> thickness) {
         Trait.RingOf ring = side.said()
                 .trait(Trait.RingOf.class)
                 .orElseThrow(() -> new Unplannable(
@@ -161,7 +161,7 @@ final class RingSizes {
                 given("up", up),
                 given("lean", ring.leansOut()),
                 given("t", side.thickness().value()));
-        return Sizing.finish(part, Standing.LIES, across, high, thickness, outline, List.of());
+        return sizing.finish(part, Standing.LIES, across, high, thickness, outline, List.of());
     }
 
     /** A regular outline with one side in front, its box's corner at the origin. */

@@ -80,7 +80,7 @@ final class Shaping {
             outline = outline.rounded(rounded.get().radius());
         }
         for (Cutout cutout : cutouts) {
-            outline = outline.opening(cutout.name(), shape(cutout));
+            outline = withOpening(part, outline, cutout);
         }
         Solid solid = Solid.of(outline, thickness);
         Optional<Angle> rises = part.trait(Trait.TopBevel.class).map(Trait.TopBevel::rises);
@@ -163,6 +163,18 @@ final class Shaping {
                 part.origin(),
                 "“%s” has no edge at %s as it stands. One of %s would be right."
                         .formatted(part.name(), side.words(), standing.sides()));
+    }
+
+    /** Sloping tops, rounded corners and neighbours leave less room than the part's two sizes, by which a cutout was placed. */
+    private static Outline withOpening(Part part, Outline outline, Cutout cutout) {
+        try {
+            return outline.opening(cutout.name(), shape(cutout));
+        } catch (IllegalArgumentException noRoom) {
+            throw new Unplannable(
+                    part.origin(),
+                    "“%s” of “%s” goes past its outline or into another opening or hole, or its corners are rounder than it has room for. Smaller, or placed elsewhere, would do."
+                            .formatted(cutout.name(), part.name()));
+        }
     }
 
     private static Outline shape(Cutout cutout) {

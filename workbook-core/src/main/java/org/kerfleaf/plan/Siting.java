@@ -40,6 +40,20 @@ final class Siting {
         this.bodies = bodies;
     }
 
+    /** Says of every post that does not come out of its hole what it lacks. */
+    void look(Problems problems) {
+        for (Hole hole : sketch.all(Hole.class)) {
+            Length inGround = PostHole.inGround(hole.deep(), hole.gravel()).value();
+            post(hole)
+                    .map(box -> box.extent(Axis.Z))
+                    .filter(high -> !high.isLongerThan(inGround))
+                    .ifPresent(high -> problems.add(
+                            hole.origin(),
+                            "The post is %s long and stands %s deep in this hole: nothing of it is above the ground. A longer post, or a hole less deep, would do."
+                                    .formatted(high.in(style), inGround.in(style))));
+        }
+    }
+
     /** What was said of the place, of one kind. */
     static <T extends OfSite> Optional<T> said(Sketch sketch, Class<T> kind) {
         return sketch.all(SiteSaid.class).stream()

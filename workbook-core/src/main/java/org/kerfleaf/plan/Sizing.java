@@ -16,6 +16,7 @@ import org.kerfleaf.plan.PlannedPart.PlannedEdge;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
 import org.kerfleaf.shape.Outline;
+import org.kerfleaf.shape.SheetSide;
 import org.kerfleaf.shape.Solid;
 import org.kerfleaf.sketch.EdgeOf;
 import org.kerfleaf.sketch.Lumber;
@@ -112,11 +113,14 @@ final class Sizing {
             return slopes.onOneSlope(part, thickness, Optional.empty());
         }
         if (part.trait(Trait.RingOf.class).isPresent()) {
-            return RingSizes.side(part, thickness);
+            return RingSizes.side(this, part, thickness);
         }
         if (part.trait(Trait.FitsRing.class).isPresent()) {
             return RingSizes.floor(
-                    part, need(part, part.trait(Trait.FitsRing.class).get().side()), thickness);
+                    this,
+                    part,
+                    need(part, part.trait(Trait.FitsRing.class).get().side()),
+                    thickness);
         }
         if (part.trait(Trait.Laps.class).isPresent()) {
             return lapping(part, thickness);
@@ -378,7 +382,7 @@ final class Sizing {
     }
 
     /** The part with its solid, and the edges that its words saw off square. */
-    static SizedPart finish(
+    SizedPart finish(
             Part part,
             Standing standing,
             Figure<Length> across,
@@ -386,8 +390,16 @@ final class Sizing {
             Figure<Length> thickness,
             Outline outline,
             List<PlannedEdge> edges) {
-        List<Cutout> cutouts = new Cutouts(part, standing, across.value(), up.value()).all();
+        List<Cutout> cutouts = new Cutouts(part, standing, across.value(), up.value(), style).all();
         Solid solid = Shaping.solid(part, standing, outline, thickness.value(), cutouts);
+        for (SheetSide side : SheetSide.values()) {
+            if (solid.faces().stream().noneMatch(face -> face.name().equals(side.name()))) {
+                throw new Unplannable(
+                        part.origin(),
+                        "What is routed out of “%s” leaves nothing of its %s face. A narrower rabbet or groove would do."
+                                .formatted(part.name(), side == SheetSide.INSIDE ? "inside" : "outside"));
+            }
+        }
         List<PlannedEdge> all = new ArrayList<>(edges);
         all.addAll(Edges.said(part, up.value(), thickness.value()));
         return new SizedPart(part, standing, across, up, thickness, solid, cutouts, List.copyOf(all));

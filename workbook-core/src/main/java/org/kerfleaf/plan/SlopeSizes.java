@@ -160,7 +160,7 @@ final class SlopeSizes {
     }
 
     /** Its upper end sawn plumb, if it has a name. */
-    private static SizedPart sloping(
+    private SizedPart sloping(
             Part part,
             Figure<Length> across,
             Figure<Length> up,
@@ -169,11 +169,11 @@ final class SlopeSizes {
             String plumbEnd) {
         Outline outline = Outline.rectangle(across.value(), up.value());
         if (plumbEnd.isEmpty() || slope.isZero()) {
-            return Sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, List.of());
+            return sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, List.of());
         }
         Figure<Angle> tilt = SawAngles.peakBevel(slope, slope);
         PlannedEdge edge = Edges.bevel(plumbEnd + ", long point on the upper face", tilt, thickness.value());
-        SizedPart square = Sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, List.of(edge));
+        SizedPart square = sizing.finish(part, Standing.SLOPES, across, up, thickness, outline, List.of(edge));
         Solid plumb = square.solid().bevelled(UPPER, tilt.value(), SheetSide.INSIDE);
         return new SizedPart(part, Standing.SLOPES, across, up, thickness, plumb, square.cutouts(), square.edges());
     }

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import org.kerfleaf.cutting.BoardCutting;
 import org.kerfleaf.cutting.BoardLayout;
 import org.kerfleaf.cutting.BoardPiece;
@@ -88,7 +88,7 @@ final class Stocking {
                 : sketch.all(Saw.class).stream().map(Saw::trims).findFirst().orElse(Length.ZERO);
         List<SheetPiece> pieces = wanted.stream().map(p -> piece(p, kerf)).toList();
         SheetSize size = new SheetSize(sheet.name(), sheet.length(), sheet.width(), trim, kerf, Integer.MAX_VALUE);
-        SheetCutting.Result result = tooLargeIsSaid(sheet.origin(), () -> SheetCutting.cut(pieces, size));
+        SheetCutting.Result result = tooLargeIsSaid(sheet.origin(), pieces, some -> SheetCutting.cut(some, size));
         sheets.addAll(result.layouts());
         bounds.add(result.bound());
         return sheet;
@@ -140,19 +140,30 @@ final class Stocking {
         List<BoardSize> sizes = lumber.lengths().stream()
                 .map(sold -> new BoardSize(lumber.name(), sold.length(), lumber.trim(), kerf, sold.price()))
                 .toList();
-        BoardCutting.Result result = tooLargeIsSaid(lumber.origin(), () -> BoardCutting.cut(pieces, sizes));
+        BoardCutting.Result result = tooLargeIsSaid(lumber.origin(), pieces, some -> BoardCutting.cut(some, sizes));
         boards.addAll(result.layouts());
         bounds.add(result.bound());
         return lumber;
     }
 
-    private <T> T tooLargeIsSaid(Origin stock, Supplier<T> cutting) {
+    /** Nothing of a stock is laid out as long as one part is too large for it; every such part is said. */
+    private <P, T> T tooLargeIsSaid(Origin stock, List<P> pieces, Function<List<P>, T> cutting) {
         try {
-            return cutting.get();
-        } catch (PieceTooLargeException tooLarge) {
-            Origin said = sketch.part(tooLarge.part()).map(Part::origin).orElse(stock);
-            throw new Unplannable(said, tooLarge.in(style));
+            return cutting.apply(pieces);
+        } catch (PieceTooLargeException first) {
+            for (P piece : pieces) {
+                try {
+                    cutting.apply(List.of(piece));
+                } catch (PieceTooLargeException tooLarge) {
+                    problems.add(origin(tooLarge, stock), tooLarge.in(style));
+                }
+            }
+            throw new Unplannable(origin(first, stock), first.in(style));
         }
+    }
+
+    private Origin origin(PieceTooLargeException tooLarge, Origin stock) {
+        return sketch.part(tooLarge.part()).map(Part::origin).orElse(stock);
     }
 
     /** A length as boards are sold: {@code 8 ft} where it is whole feet, {@code 2400 mm}. */

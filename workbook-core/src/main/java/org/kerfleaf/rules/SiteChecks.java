@@ -207,6 +207,11 @@ public final class SiteChecks {
                     "Nothing is said of leaving the post long. A hole is never as deep as planned.",
                     "Leave it 2 to 3 in long (50 to 75 mm): leftLong(\"3 in\"). Strike the height line once it stands.");
         }
+        if (!line.isPositive()) {
+            return held.falls(
+                    "At its height line nothing of the post is above the ground.",
+                    "A longer post, or a hole less deep, would do.");
+        }
         return held.atLeast(
                 "It is cut %s long, and at the height line %s above the ground once it stands."
                         .formatted(left.get().in(style), line.in(style)),

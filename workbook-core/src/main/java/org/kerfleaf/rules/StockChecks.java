@@ -103,11 +103,11 @@ public final class StockChecks {
         boolean fitWithoutKerf = !piece.times(wanted).isLongerThan(stock);
         String kerfEats = lacks.isPositive() && fitWithoutKerf ? " The kerf eats the last one." : "";
         return held.atMost(
-                "%d pieces of %s with %d kerfs of %s take %s; %d come out of %s.%s"
+                "%d pieces of %s with %s of %s take %s; %d come out of %s.%s"
                         .formatted(
                                 wanted,
                                 piece.in(style),
-                                wanted - 1,
+                                wanted == 2 ? "1 kerf" : wanted - 1 + " kerfs",
                                 Say.fine(kerf, style),
                                 Say.fine(need, style),
                                 come,

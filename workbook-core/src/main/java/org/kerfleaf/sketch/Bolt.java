@@ -6,6 +6,11 @@ import org.kerfleaf.measure.Length;
 
 /** A carriage bolt of a diameter; its length follows from what it goes through. @group what we buy */
 public record Bolt(Origin origin, Length diameter, Metal metal, int packOf, Optional<Money> price) implements Fastener {
+    /** @throws SketchException if it is not thicker than nothing */
+    public Bolt {
+        SketchRun.positive("A bolt with a diameter", diameter);
+    }
+
     /** Of stainless steel. @example carriageBolt("3/8 in").stainless() */
     public Bolt stainless() {
         return new Bolt(origin, diameter, Metal.STAINLESS, packOf, price);

@@ -25,7 +25,14 @@ public record Caulk(
         implements Supply {
     /** What one cartridge holds. @example caulk("acrylic latex").cartridge("10.1 fl oz") */
     public Caulk cartridge(String holds) {
-        return new Caulk(origin, name, Optional.of(Volume.parse(holds)), price, paintAfter, cures, notBelow);
+        return new Caulk(
+                origin,
+                name,
+                Optional.of(SketchRun.positive("A cartridge that holds", holds, Volume.parse(holds), Volume.ZERO)),
+                price,
+                paintAfter,
+                cures,
+                notBelow);
     }
 
     /** The price of one cartridge. @example caulk("acrylic latex").cartridge("10.1 fl oz").costs("4.30") */

@@ -46,7 +46,16 @@ public record Glue(
     /** What one bottle holds. @example woodGlue("exterior PVA").bottle("8 fl oz") */
     public Glue bottle(String holds) {
         return new Glue(
-                origin, name, covers, per, openTime, Optional.of(Volume.parse(holds)), price, clamped, cures, notBelow);
+                origin,
+                name,
+                covers,
+                per,
+                openTime,
+                Optional.of(SketchRun.positive("A bottle that holds", holds, Volume.parse(holds), Volume.ZERO)),
+                price,
+                clamped,
+                cures,
+                notBelow);
     }
 
     /** How much it covers, as its bottle says. @example woodGlue("exterior PVA").covers("5 m2", perLitre()).bottle("8 fl oz") */
@@ -54,7 +63,7 @@ public record Glue(
         return new Glue(
                 origin,
                 name,
-                Optional.of(Area.parse(area)),
+                Optional.of(SketchRun.positive("It covers", area, Area.parse(area), Area.ZERO)),
                 Optional.of(with),
                 openTime,
                 pack,

@@ -33,6 +33,19 @@ public record Hole(
         Optional<Bag> concrete,
         Optional<Length> leftLong)
         implements Declaration {
+    /** @throws SketchException if it is not wider or deeper than nothing, or all gravel */
+    public Hole {
+        SketchRun.positive("A hole across", across);
+        SketchRun.positive("A hole with a depth", deep);
+        SketchRun.notNegative("Gravel", gravel);
+        if (!gravel.isShorterThan(deep)) {
+            throw new SketchException("Gravel of %s in a hole %s deep: less than the hole is deep would be right."
+                    .formatted(gravel, deep));
+        }
+        frost.ifPresent(depth -> SketchRun.notNegative("Frost to a depth", depth));
+        leftLong.ifPresent(more -> SketchRun.notNegative("A post left long by an amount", more));
+    }
+
     /** How deep the gravel at its foot lies. @example dig(across("10 in"), deep("44 in")).gravel("4 in") */
     public Hole gravel(String depth) {
         return new Hole(
@@ -46,7 +59,7 @@ public record Hole(
                 across,
                 deep,
                 gravel,
-                Optional.of(Volume.parse(hold)),
+                Optional.of(SketchRun.positive("Bags that hold", hold, Volume.parse(hold), Volume.ZERO)),
                 price,
                 filledWith,
                 frost,

@@ -34,6 +34,8 @@ public record Joint(
         boolean drilled,
         Optional<Mass> pulledBy)
         implements Declaration {
+    private static final int MOST = 500;
+
     public Joint {
         of = List.copyOf(of);
         to = List.copyOf(to);
@@ -139,8 +141,12 @@ public record Joint(
         return new Joint(origin, of, to, studs, glue, Optional.of(with), drawer, apart, times, drilled, pulledBy);
     }
 
-    /** So many fasteners in the whole joint, 1 or more. @example fasten(sidesIn).to(floorIn).screwed(screw).times(8) */
+    /** So many fasteners in the whole joint, 1 to 500. @example fasten(sidesIn).to(floorIn).screwed(screw).times(8) */
     public Joint times(int many) {
+        if (many > MOST) {
+            throw new SketchException(
+                    "%d fasteners in one joint: %d at most. Join its parts one by one.".formatted(many, MOST));
+        }
         return new Joint(
                 origin,
                 of,

@@ -7,6 +7,12 @@ import org.kerfleaf.measure.Length;
 /** A lag screw of a diameter and length: a coarse screw with a bolt's head, turned in with a wrench. @group what we buy */
 public record Lag(Origin origin, Length diameter, Length length, Metal metal, int packOf, Optional<Money> price)
         implements Fastener {
+    /** @throws SketchException if it is not thicker or not longer than nothing */
+    public Lag {
+        SketchRun.positive("A lag screw with a diameter", diameter);
+        SketchRun.positive("A lag screw", length);
+    }
+
     /** Of stainless steel. @example lagScrew("3/8 in", "4 in").stainless() */
     public Lag stainless() {
         return new Lag(origin, diameter, length, Metal.STAINLESS, packOf, price);

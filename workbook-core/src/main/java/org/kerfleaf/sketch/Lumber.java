@@ -39,7 +39,13 @@ public record Lumber(
         Damp damp,
         List<Sold> lengths)
         implements Declaration {
+    /** @throws SketchException if a size is not more than nothing, or a trim is less */
     public Lumber {
+        String board = "“%s” with a ".formatted(name);
+        thickness.ifPresent(thick -> SketchRun.positive(board + "thickness", thick));
+        width.ifPresent(wide -> SketchRun.positive(board + "width", wide));
+        lengths.forEach(sold -> SketchRun.positive(board + "length", sold.length()));
+        SketchRun.notNegative(board + "trim", trim);
         lengths = List.copyOf(lengths);
     }
 

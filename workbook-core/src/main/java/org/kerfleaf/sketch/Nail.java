@@ -20,6 +20,11 @@ public record Nail(
         int packOf,
         Optional<Money> price)
         implements Fastener {
+    /** @throws SketchException if it is not longer than nothing */
+    public Nail {
+        SketchRun.positive("A nail", length);
+    }
+
     /** A nail of which its sort and its length are said, and its diameter if that is known. */
     public static Nail of(Origin origin, String sort, Length length, Optional<Length> diameter) {
         return new Nail(origin, sort, length, diameter, Metal.NOT_SAID, 1, Optional.empty());

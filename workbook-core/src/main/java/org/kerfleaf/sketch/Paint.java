@@ -45,7 +45,7 @@ public record Paint(
         return new Paint(
                 origin,
                 name,
-                Optional.of(Area.parse(area)),
+                Optional.of(SketchRun.positive("It covers", area, Area.parse(area), Area.ZERO)),
                 Optional.of(volume),
                 pack,
                 price,
@@ -58,7 +58,16 @@ public record Paint(
     /** What one can holds. @example paint("exterior latex").cans("1 qt") */
     public Paint cans(String hold) {
         return new Paint(
-                origin, name, covers, per, Optional.of(Volume.parse(hold)), price, recoat, cures, notBelow, film);
+                origin,
+                name,
+                covers,
+                per,
+                Optional.of(SketchRun.positive("Cans that hold", hold, Volume.parse(hold), Volume.ZERO)),
+                price,
+                recoat,
+                cures,
+                notBelow,
+                film);
     }
 
     /** The price of one can. @example paint("exterior latex").cans("1 qt").costs("18.60") */

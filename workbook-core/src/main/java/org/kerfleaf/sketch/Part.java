@@ -487,6 +487,15 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
         return once(new Trait.FitsRabbet(clearWide, clearHigh, rabbetWide.length(), rabbetDeep.length()), "fitsFrame");
     }
 
+    private TemperatureChange change(String word, String said) {
+        TemperatureChange change = TemperatureChange.parse(said);
+        if (change.compareTo(TemperatureChange.ZERO) < 0) {
+            throw new SketchException(
+                    "“%s” gets %s %s. By how much, not less than nothing, would be right.".formatted(name, said, word));
+        }
+        return change;
+    }
+
     /**
      * How much warmer than on the day of cutting it gets, in degrees F or C.
      *
@@ -494,7 +503,7 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * @example pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").times(1)
      */
     public Part warmer(String change) {
-        return once(new Trait.Warmer(TemperatureChange.parse(change)), "warmer");
+        return once(new Trait.Warmer(change("warmer", change)), "warmer");
     }
 
     /**
@@ -504,7 +513,7 @@ public record Part(Origin origin, String name, PartKind kind, String stock, List
      * @example pane("Window pane", clear).fits(door.opening("window")).warmer("60 F").colder("60 F").times(1)
      */
     public Part colder(String change) {
-        return once(new Trait.Colder(TemperatureChange.parse(change)), "colder");
+        return once(new Trait.Colder(change("colder", change)), "colder");
     }
 
     /**

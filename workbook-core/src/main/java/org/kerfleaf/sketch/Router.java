@@ -13,7 +13,7 @@ import org.kerfleaf.measure.Length;
 public record Router(Origin origin, Optional<Length> cutter, Optional<Length> bite) implements Declaration {
     /** How far across its rabbeting cutter is; the bearing on it follows from a rabbet's width. @example router().cutter("1 3/8 in") */
     public Router cutter(String across) {
-        return new Router(origin, Optional.of(SketchRun.length(across)), bite);
+        return new Router(origin, Optional.of(SketchRun.positive("A cutter", SketchRun.length(across))), bite);
     }
 
     /** How deep it cuts in one pass; unless said the plan takes 1/8 in (3 mm) at most. @example router().bite("1/8 in") */

@@ -30,7 +30,19 @@ public record Saw(
         Optional<Length> cutsDeep,
         Length trims)
         implements Declaration {
+    /** Wider than any blade cuts. */
+    private static final Length TOO_WIDE = Length.ofInches(1L);
+
+    /** @throws SketchException if a kerf is less than nothing or wider than any blade cuts, or a trim is less than nothing */
     public Saw {
+        kerf.ifPresent(wide -> {
+            SketchRun.notNegative("A kerf", wide);
+            if (!wide.isShorterThan(TOO_WIDE)) {
+                throw new SketchException(
+                        "A kerf of %s: no blade cuts so wide. 1/8 in (3 mm) is usual.".formatted(wide));
+            }
+        });
+        SketchRun.notNegative("A trim", trims);
         tilted = List.copyOf(tilted);
     }
 

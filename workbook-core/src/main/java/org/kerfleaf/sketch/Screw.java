@@ -7,6 +7,16 @@ import org.kerfleaf.measure.Length;
 /** A wood screw of a gauge and length. @group what we buy */
 public record Screw(Origin origin, int gauge, Length length, Metal metal, int packOf, Optional<Money> price)
         implements Fastener {
+    private static final int THICKEST = 24;
+
+    /** @throws SketchException if there is no such gauge, or it is not longer than nothing */
+    public Screw {
+        if (gauge < 0 || gauge > THICKEST) {
+            throw new SketchException("A screw No. %d: No. 0 to No. %d would be right.".formatted(gauge, THICKEST));
+        }
+        SketchRun.positive("A screw", length);
+    }
+
     /** Of stainless steel. @example woodScrew(8, "2 in").stainless() */
     public Screw stainless() {
         return new Screw(origin, gauge, length, Metal.STAINLESS, packOf, price);

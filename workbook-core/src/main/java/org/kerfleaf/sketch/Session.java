@@ -21,6 +21,13 @@ public record Session(
         Optional<Duration> pilot,
         boolean cutBefore)
         implements Declaration {
+    /** @throws SketchException if it does not last */
+    public Session {
+        if (time.isZero() || time.isNegative()) {
+            throw new SketchException("A session of no time: 90 min, say, would be right.");
+        }
+    }
+
     /** So many build one each, 1 or more. @example session("90 min").builders(24) */
     public Session builders(int many) {
         Optional<Integer> said = Optional.of(SketchRun.atLeastOne("Builders", many));

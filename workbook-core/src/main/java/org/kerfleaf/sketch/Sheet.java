@@ -18,8 +18,8 @@ import org.kerfleaf.stock.Surface;
  * @param price of one sheet, if said
  * @param bond how its glue stands the weather, if said
  * @param stiffness its modulus of elasticity along the grain, if said
- * @param surface how its faces left the mill; unsanded unless said
  * @param damp how damp it is when it is worked, as far as it was said
+ * @param surface how its faces left the mill; unsanded unless said
  * @group what we buy
  */
 public record Sheet(
@@ -32,9 +32,18 @@ public record Sheet(
         Optional<Money> price,
         Optional<Bond> bond,
         Optional<Stiffness> stiffness,
-        Surface surface,
-        Damp damp)
+        Damp damp,
+        Surface surface)
         implements Declaration {
+    /** @throws SketchException if a size is not more than nothing */
+    public Sheet {
+        String sheet = "“%s” with a ".formatted(name);
+        SketchRun.positive(sheet + "width", width);
+        SketchRun.positive(sheet + "length", length);
+        soldAs.ifPresent(thick -> SketchRun.positive(sheet + "thickness", thick));
+        measured.ifPresent(thick -> SketchRun.positive(sheet + "thickness", thick));
+    }
+
     /** The thickness on its label. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in") */
     public Sheet soldAs(String thickness) {
         return new Sheet(
@@ -47,8 +56,8 @@ public record Sheet(
                 price,
                 bond,
                 stiffness,
-                surface,
-                damp);
+                damp,
+                surface);
     }
 
     /** What a caliper says of its thickness. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").measured("0.24 in") */
@@ -59,7 +68,7 @@ public record Sheet(
     /** What a caliper says, where that is a size the reader may change. */
     public Sheet measured(Length thickness) {
         return new Sheet(
-                origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, surface, damp);
+                origin, name, width, length, soldAs, Optional.of(thickness), price, bond, stiffness, damp, surface);
     }
 
     /** The price of one sheet, in the workbook's currency. @example sheet("thin plywood", "48 in", "96 in").soldAs("1/4 in").costs("31.90") */
@@ -74,8 +83,8 @@ public record Sheet(
                 Optional.of(SketchRun.price(each)),
                 bond,
                 stiffness,
-                surface,
-                damp);
+                damp,
+                surface);
     }
 
     /**
@@ -94,8 +103,8 @@ public record Sheet(
                 price,
                 Optional.of(Bond.EXTERIOR),
                 stiffness,
-                surface,
-                damp);
+                damp,
+                surface);
     }
 
     /**
@@ -114,8 +123,8 @@ public record Sheet(
                 price,
                 Optional.of(Bond.EXPOSURE_1),
                 stiffness,
-                surface,
-                damp);
+                damp,
+                surface);
     }
 
     /** Its label says Interior. @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").bondedForInterior() */
@@ -130,8 +139,8 @@ public record Sheet(
                 price,
                 Optional.of(Bond.INTERIOR),
                 stiffness,
-                surface,
-                damp);
+                damp,
+                surface);
     }
 
     /**
@@ -150,8 +159,14 @@ public record Sheet(
                 price,
                 bond,
                 Optional.of(Stiffness.parse(modulus)),
-                surface,
-                damp);
+                damp,
+                surface);
+    }
+
+    /** How damp it is when it is worked, as a moisture meter shows it. @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").moisture("9 %") */
+    public Sheet moisture(String percent) {
+        return new Sheet(
+                origin, name, width, length, soldAs, measured, price, bond, stiffness, damp.moisture(percent), surface);
     }
 
     /**
@@ -160,13 +175,7 @@ public record Sheet(
      * @example sheet("birch plywood", "48 in", "96 in").soldAs("1/2 in").sanded()
      */
     public Sheet sanded() {
-        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, Surface.SANDED, damp);
-    }
-
-    /** How damp it is when it is worked, as a moisture meter shows it. @example sheet("sign plywood", "48 in", "96 in").soldAs("1/2 in").moisture("9 %") */
-    public Sheet moisture(String percent) {
-        return new Sheet(
-                origin, name, width, length, soldAs, measured, price, bond, stiffness, surface, damp.moisture(percent));
+        return new Sheet(origin, name, width, length, soldAs, measured, price, bond, stiffness, damp, Surface.SANDED);
     }
 
     /** The caliper's reading, or what the label says where nobody measured. @example Length clear = depth.minus(ply.thickness(), ply.thickness()) */

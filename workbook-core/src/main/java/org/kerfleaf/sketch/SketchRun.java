@@ -132,6 +132,31 @@ public final class SketchRun {
         return number;
     }
 
+    /** Passes a length through, if it is more than nothing. */
+    static Length positive(String what, Length length) {
+        if (!length.isPositive()) {
+            throw new SketchException(
+                    "%s of %s: more than nothing would be right.".formatted(what, length.isZero() ? "0" : length));
+        }
+        return length;
+    }
+
+    /** Passes a length through, if it is not less than nothing. */
+    static Length notNegative(String what, Length length) {
+        if (length.isNegative()) {
+            throw new SketchException("%s of %s: nothing or more would be right.".formatted(what, length));
+        }
+        return length;
+    }
+
+    /** Reads an area or volume that is more than nothing. */
+    static <T extends Comparable<T>> T positive(String what, String said, T value, T nothing) {
+        if (value.compareTo(nothing) <= 0) {
+            throw new SketchException("%s “%s”: more than nothing would be right.".formatted(what, said));
+        }
+        return value;
+    }
+
     /** Reads a price in the workbook's currency. */
     static Money price(String text) {
         CurrencyUnit currency = current().currency;
@@ -140,7 +165,11 @@ public final class SketchRun {
                     "“%s” is a price in no currency. Say first: pricesIn(\"USD\", \"2026-04-12\").".formatted(text));
         }
         try {
-            return Money.of(currency, new BigDecimal(text.strip()));
+            Money price = Money.of(currency, new BigDecimal(text.strip()));
+            if (price.isNegative()) {
+                throw new SketchException("“%s” is less than nothing. What it costs would be right.".formatted(text));
+            }
+            return price;
         } catch (NumberFormatException | ArithmeticException notAPrice) {
             throw new SketchException(
                     "“%s” is not a price. A number like 61.50, in %s, would be.".formatted(text, currency.getCode()));

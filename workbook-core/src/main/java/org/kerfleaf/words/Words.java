@@ -147,8 +147,8 @@ public final class Words {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Surface.UNSANDED,
-                Damp.NOT_SAID);
+                Damp.NOT_SAID,
+                Surface.UNSANDED);
     }
 
     /** Dressed lumber by its nominal size, thickness first. @example Lumber rails = lumber("2x4").lengths("8 ft") */
