@@ -50,6 +50,7 @@ public record Buying(List<SheetAsSold> sheets, List<Yard> boards, Optional<Home>
      * @param all that the build costs as bought, if every price is known
      * @param sags the part of it that sags most, if a load was said
      * @param sag how far that sags at first
+     * @param moves how much wider the part of it that moves most is when dampest than when driest, if that is known
      * @param weight of everything, if every density is known
      */
     public record Choice(
@@ -62,6 +63,7 @@ public record Buying(List<SheetAsSold> sheets, List<Yard> boards, Optional<Home>
             Optional<Money> all,
             Optional<String> sags,
             Optional<Figure<Length>> sag,
+            Optional<Figure<Length>> moves,
             Optional<Figure<Mass>> weight) {}
 
     /**

@@ -1,5 +1,7 @@
 package org.kerfleaf.plan;
 
+import static org.kerfleaf.reason.Given.given;
+
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +14,7 @@ import java.util.stream.Stream;
 import org.joda.money.Money;
 import org.kerfleaf.cost.CostLine;
 import org.kerfleaf.cutting.StockBound;
+import org.kerfleaf.measure.Length;
 import org.kerfleaf.plan.Buying.Choice;
 import org.kerfleaf.plan.Buying.OneOf;
 import org.kerfleaf.reason.Figure;
@@ -58,6 +61,7 @@ public final class Substitutes {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -85,7 +89,23 @@ public final class Substitutes {
                 with.cost().notKnown().isEmpty() ? with.cost().bought().map(Figure::value) : Optional.empty(),
                 most.map(Loads.Carried::part),
                 most.map(carried -> carried.bending().orElseThrow().sag()),
+                moves(stock, with),
                 with.weight());
+    }
+
+    /** Of the part of that stock that moves most across its grain. */
+    private static Optional<Figure<Length>> moves(String stock, Plan with) {
+        return with.movement().stream()
+                .filter(moving -> with.part(moving.part())
+                        .map(part -> part.stock().equals(stock))
+                        .orElse(false))
+                .map(moving -> Figure.of(
+                        moving.atDampest().value().minus(moving.atDriest().value()),
+                        "wider when dampest - wider when driest",
+                        moving.atDampest().reason().source(),
+                        given("dampest", moving.atDampest().value()),
+                        given("driest", moving.atDriest().value())))
+                .max(Comparator.comparing(Figure::value));
     }
 
     private static String fit(Plan with, Plan planned) {

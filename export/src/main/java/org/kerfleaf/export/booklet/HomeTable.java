@@ -55,6 +55,7 @@ final class HomeTable {
                 Column.number("All costs"),
                 Column.number("Weighs"),
                 Column.number("Sags"),
+                Column.number("Moves"),
                 Column.share("Fit", 1.2));
         for (Buying.Choice choice : oneOf.choices()) {
             table.row(
@@ -67,6 +68,9 @@ final class HomeTable {
                             .orElse(Book.NOT_KNOWN)),
                     Cell.right(choice.sag()
                             .map(sag -> SagChecks.thousandths(sag.value(), book.measures()))
+                            .orElse(Book.NOT_KNOWN)),
+                    Cell.right(choice.moves()
+                            .map(moves -> SagChecks.thousandths(moves.value(), book.measures()))
                             .orElse(Book.NOT_KNOWN)),
                     Cell.text(choice.fit()));
         }

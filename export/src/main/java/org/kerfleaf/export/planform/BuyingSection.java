@@ -41,6 +41,7 @@ final class BuyingSection {
                 .money("all", choice.all())
                 .words("sags", choice.sags())
                 .figure("sag", choice.sag(), Member::millimetres)
+                .figure("moves", choice.moves(), Member::millimetres)
                 .figure("weight", choice.weight(), Member::grams);
     }
 

@@ -77,7 +77,7 @@
  * {@code null} if no vehicle was said: its {@code loads}, equal ones once, with {@code which} layouts they are of (from 1), how each {@code
  * goes}, the {@code cuts} to ask the shop for ({@code at} from the factory edge, {@code cut} its number in the layout) and the
  * {@code pieces} they leave; {@code instead}: stocks of which one is bought, each with whether it {@code fits} and what the whole
- * plan comes to with it ({@code bought}, {@code price} of these, cost of {@code all}, {@code sag} of the part that {@code sags} most).
+ * plan comes to with it ({@code bought}, {@code price} of these, cost of {@code all}, {@code sag} of the part that {@code sags} most, how much the one that {@code moves} most across its grain does).
  *
  * <p>{@code loads}: {@code contents} (things on a part, how many on {@code each} piece of it, and each way the clear size they
  * {@code need} and what is {@code there}, {@code null} where it is open), {@code snow} ({@code pressure} in pascals, and what each

@@ -102,6 +102,7 @@ final class BuyingText {
                 .number("All costs")
                 .number("Weighs")
                 .words("Sags")
+                .number("Moves")
                 .words("Fit");
         for (Buying.Choice choice : oneOf.choices()) {
             grid.row(
@@ -115,6 +116,9 @@ final class BuyingText {
                     Cell.of(choice.sag()
                             .map(sag -> "%s %s"
                                     .formatted(choice.sags().orElse(""), SagChecks.thousandths(sag.value(), style)))
+                            .orElse(NOT_KNOWN)),
+                    Cell.of(choice.moves()
+                            .map(moves -> SagChecks.thousandths(moves.value(), style))
                             .orElse(NOT_KNOWN)),
                     Cell.of(choice.fit()));
         }
