@@ -154,7 +154,9 @@ final class Finishing {
         }
         Volume can = paint.pack().get();
         Figure<Area> faces = inAll(Figure.of(
-                area, "wide faces of panels; edges not counted, openings and hidden faces taken off", Reason.GEOMETRY));
+                area,
+                "all that is coated; openings and hidden faces taken off, edges only where they are said and then twice",
+                Reason.GEOMETRY));
         return Optional.of(FinishNeed.paint(paint.name(), faces, coats, covers.get(), per, can));
     }
 

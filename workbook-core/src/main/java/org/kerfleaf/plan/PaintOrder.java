@@ -51,15 +51,15 @@ final class PaintOrder {
     // ---- face by face --------------------------------------------------------------------------------------------
 
     private String words(Coated coated) {
-        return coated.side().map(side -> painting.words(coated.part(), side)).orElse("cut ends");
+        return coated.side().map(side -> painting.words(coated.part(), side)).orElse(coated.narrow());
     }
 
     private List<CoatedFace> faces(List<Coated> coated) {
-        record Key(Origin coat, String part, Optional<SheetSide> side) {}
+        record Key(Origin coat, String part, Optional<SheetSide> side, String narrow) {}
         Map<Key, List<Coated>> groups = new LinkedHashMap<>();
-        coated.forEach(
-                c -> groups.computeIfAbsent(new Key(c.coat().origin(), c.part(), c.side()), k -> new ArrayList<>())
-                        .add(c));
+        coated.forEach(c -> groups.computeIfAbsent(
+                        new Key(c.coat().origin(), c.part(), c.side(), c.narrow()), k -> new ArrayList<>())
+                .add(c));
         return groups.values().stream().map(this::face).toList();
     }
 

@@ -214,8 +214,8 @@ final class Raining {
     private boolean isEndGrainCoated(String part) {
         return sketch.all(Coat.class).stream()
                 .flatMap(c -> c.faces().stream())
-                .anyMatch(f -> f.which() == Coat.Which.ENDS_OF
-                        && f.part().filter(part::equals).isPresent());
+                .anyMatch(f ->
+                        f.which().holdsEnds() && f.part().filter(part::equals).isPresent());
     }
 
     // ---- seams ---------------------------------------------------------------------------------------------------

@@ -158,7 +158,7 @@ final class StockChecking {
     private List<String> uncoated(Lumber lumber) {
         List<String> coated = planned.sketch().all(Coat.class).stream()
                 .flatMap(coat -> coat.faces().stream())
-                .filter(faces -> faces.which() == Coat.Which.ENDS_OF)
+                .filter(faces -> faces.which().holdsEnds())
                 .flatMap(faces -> faces.part().stream())
                 .toList();
         return namesOf(lumber).stream().filter(name -> !coated.contains(name)).toList();

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.kerfleaf.measure.Area;
 
 /**
  * A finished build, asked again and again what lies open in it and where air gets at its seams. Its contacts are worked out once,
@@ -35,6 +36,17 @@ public final class FinishedBuild {
     /** Whether a point of its air is closed in, openings taken as closed. */
     public boolean closesIn(Vector point) {
         return sight.isInside(point);
+    }
+
+    /** What of a piece's edges lies open. @param there the pieces that are there already: only they cover anything */
+    public Area openEdges(PlacedSolid piece, List<PlacedSolid> there) {
+        Set<PlacedSolid> now = new HashSet<>(there);
+        List<Touching> between = touching.stream()
+                .filter(pair -> now.contains(pair.a()) && now.contains(pair.b()))
+                .toList();
+        return piece.solid().edges().stream()
+                .map(name -> piece.solid().area(name).minus(Touching.hidden(piece, name, between)))
+                .reduce(Area.ZERO, Area::plus);
     }
 
     public SolidSeams seams() {

@@ -1,6 +1,7 @@
 package org.kerfleaf.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -196,6 +197,22 @@ public final class Solid {
     public Area area(String name) {
         faces(name);
         return Area.ofSquareMillimetres(measure().areas().get(name));
+    }
+
+    /** The names of its edges: all faces but the two wide ones and those of pockets. */
+    public List<String> edges() {
+        return faces().stream()
+                .map(Face::name)
+                .distinct()
+                .filter(name -> Arrays.stream(SheetSide.values())
+                                .noneMatch(side -> side.name().equals(name))
+                        && pockets.stream().noneMatch(pocket -> name.startsWith(pocket.name() + " ")))
+                .toList();
+    }
+
+    /** The area of all edges. */
+    public Area edgeArea() {
+        return edges().stream().map(this::area).reduce(Area.ZERO, Area::plus);
     }
 
     /** The area of all faces. */

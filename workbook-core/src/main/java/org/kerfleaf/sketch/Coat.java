@@ -29,14 +29,21 @@ public record Coat(Origin origin, List<Faces> faces, List<Layer> layers, boolean
         /** The underside of one part that lies or slopes. */
         UNDERSIDE_OF,
         /** Both cut ends of one part. */
-        ENDS_OF
+        ENDS_OF,
+        /** All edges of one part that lie open, its openings' too. */
+        EDGES_OF;
+
+        /** Whether the ends of a part are among them. */
+        public boolean holdsEnds() {
+            return this == ENDS_OF || this == EDGES_OF;
+        }
     }
 
     /**
-     * A set of faces: the inside or outside faces of what is put together, or both wide faces, the underside or both cut ends of
-     * one part.
+     * A set of faces: the inside or outside faces of what is put together, or both wide faces, the underside, both cut ends
+     * or the edges of one part.
      *
-     * @param part the part's name, for {@code BOTH_OF}, {@code UNDERSIDE_OF} and {@code ENDS_OF}
+     * @param part the part's name, for {@code BOTH_OF}, {@code UNDERSIDE_OF}, {@code ENDS_OF} and {@code EDGES_OF}
      * @group sealing and paint
      */
     public record Faces(Which which, Optional<String> part) {}

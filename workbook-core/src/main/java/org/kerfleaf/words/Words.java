@@ -581,6 +581,11 @@ public final class Words {
         return new Coat.Faces(Coat.Which.ENDS_OF, Optional.of(part.name()));
     }
 
+    /** All edges of every piece of this part that lie open, round its openings too; they drink twice as much paint as a face. @example coat(edgesOf(front)).with(primer) */
+    public static Coat.Faces edgesOf(Part part) {
+        return new Coat.Faces(Coat.Which.EDGES_OF, Optional.of(part.name()));
+    }
+
     /** So many coats, 1 or more. @example coat(outsideFaces()).with(primer).with(colour, times(2)) */
     public static Coats times(int coats) {
         return new Coats(coats);

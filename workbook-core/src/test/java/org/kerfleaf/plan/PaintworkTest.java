@@ -155,4 +155,45 @@ class PaintworkTest {
                 .mapToDouble(f -> f.area().value().inSquareInches())
                 .sum();
     }
+
+    /** The walls' edges, by hand: the floor is hidden all round, a wall shows its two ends, its top and its foot of 3/4 in. */
+    @Test
+    void edges_lieOpenWhereNothingCoversThem_andDrinkTwiceAsMuch() {
+        Plan before = Bench.plan(bench -> edges(bench, false));
+        Plan after = Bench.plan(bench -> edges(bench, true));
+        // One wall: 2 · (21 1/2 + 6 3/4) · 3/4 = 42 3/8 sq in; two of them, none covered at an edge.
+        assertThat(edgeArea(before, "Wall")).isCloseTo(2 * 42.375, within(1e-3));
+        assertThat(edgeArea(before, "Floor")).isCloseTo(0, within(1e-3));
+        // The lid lies on the walls' top edges: 21 1/2 of each is covered.
+        assertThat(edgeArea(after, "Wall")).isCloseTo(2 * (42.375 - 21.5 * 0.75), within(1e-3));
+        // Twice the area at 350 ft² a gallon.
+        assertThat(before.finish().get(0).need().value().inGallons())
+                .isCloseTo(2 * 2 * 42.375 / 144 / 350, within(1e-6));
+        assertThat(before.finish().get(0).need().reason().rule()).contains("area");
+    }
+
+    private static double edgeArea(Plan plan, String part) {
+        return plan.paintwork().faces().stream()
+                .filter(face -> face.part().equals(part) && face.face().equals("edges"))
+                .mapToDouble(face -> face.area().value().inSquareInches())
+                .sum();
+    }
+
+    private static void edges(Bench bench, boolean lidFirst) {
+        Paint paint = bench.keep(
+                paint("exterior latex").covers("350 sq ft", perGallon()).cans("1 qt"));
+        Part floor = bench.keep(panel("Floor", bench.ply()).wide("20 in").deep("10 in"));
+        Part side = bench.keep(
+                panel("Side", bench.ply()).deep("10 in").high("6 3/4 in").pair());
+        Part wall = bench.keep(panel("Wall", bench.ply()).wide("21 1/2 in").high("6 3/4 in"));
+        Part lid = bench.keep(panel("Lid", bench.ply()).wide("21 1/2 in").deep("11 1/2 in"));
+        var floorIn = bench.keep(place(floor));
+        var sides = bench.keep(place(side).leftAndRightOf(floorIn).flushAt(BOTTOM));
+        bench.keep(place(wall).inFrontOf(floorIn).flushAt(BOTTOM));
+        bench.keep(place(wall).behind(floorIn).flushAt(BOTTOM));
+        if (lidFirst) {
+            bench.keep(place(lid).onTopOf(sides).centred());
+        }
+        bench.keep(coat(edgesOf(wall), edgesOf(floor)).with(paint));
+    }
 }
