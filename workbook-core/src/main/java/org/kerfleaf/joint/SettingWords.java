@@ -96,6 +96,14 @@ public final class SettingWords {
                 .orElseGet(() -> "not known: " + setting.across().notHeld());
     }
 
+    /** {@code 180.0 lb in side grain; sideways 45.5 lb}, or why neither is known. */
+    public String bothWays(FastenerSetting setting) {
+        boolean alike = setting.holds().isEmpty()
+                && setting.across().holds().isEmpty()
+                && setting.notHeld().equals(setting.across().notHeld());
+        return alike ? "not known either way: " + setting.notHeld() : holds(setting) + "; sideways " + across(setting);
+    }
+
     /** Whether anything is told of what it holds. */
     public static boolean tellsAForce(FastenerSetting setting) {
         return setting.holds().isPresent() || setting.across().holds().isPresent();

@@ -38,6 +38,7 @@ final class FastenerSettings {
 
     private static final Across NOT_ASKED = Across.notKnown("it is not asked here");
 
+    static final String NO_TABLE = "no table known here says what a sheet’s edge holds";
     static final String NO_DIAMETER = "how thick a finish nail is, is not said";
 
     private static final String NO_WOOD = "how dense the wood is, is not known: say its species";
@@ -193,7 +194,7 @@ final class FastenerSettings {
         }
         return switch (hold) {
             case END_GRAIN -> "a screw or nail in end grain is not relied on (NDS 2018 12.2.2.3, from memory)";
-            case SHEET_EDGE -> "no table known here says what a sheet’s edge holds";
+            case SHEET_EDGE -> NO_TABLE;
             default -> NO_WOOD;
         };
     }

@@ -83,7 +83,7 @@ final class HoldingAcross {
 
     Across of(Fastener said, Member first, Member second, Hold hold, Vector way) {
         if (hold == Hold.SHEET_EDGE) {
-            return Across.notKnown("no rule known here says what a sheet’s edge holds");
+            return Across.notKnown(FastenerSettings.NO_TABLE);
         }
         if (said instanceof Nail nail && nail.diameter().isEmpty()) {
             return Across.notKnown(FastenerSettings.NO_DIAMETER);

@@ -30,16 +30,16 @@ final class FasteningTable {
         SettingWords words = new SettingWords(plan.style());
         Table table = new Table(
                         Column.share("Fasten", 1),
-                        Column.share("Drill", 1.1),
-                        Column.share("Reach", 0.8),
-                        Column.share("One holds", 0.9))
+                        Column.share("Drill", 1),
+                        Column.share("Reach", 0.7),
+                        Column.share("One holds", 1.2))
                 .tight();
         for (FastenedAlike one : alike) {
             table.row(
                     Cell.text(one.contact() + ": " + one.count() + " × " + one.fastener()),
                     Cell.text(words.holes(one.setting())),
                     Cell.text(words.reach(one.setting())),
-                    Cell.text(words.holds(one.setting()) + "; sideways " + words.across(one.setting())));
+                    Cell.text(words.bothWays(one.setting())));
         }
         boolean loads = alike.stream().anyMatch(one -> SettingWords.tellsAForce(one.setting()));
         Block note = loads
@@ -59,12 +59,23 @@ final class FasteningTable {
         more.addAll(chosen);
         return Optional.of(new Block() {
             private Block all(double width) {
-                return Block.stack(List.of(
-                        Block.space(1.5),
-                        alike.isEmpty() ? Block.space(0) : table.whole(width),
-                        note,
-                        Block.stack(more),
-                        Block.space(1.5)));
+                return Block.stack(broken(width));
+            }
+
+            @Override
+            public List<Block> broken(double width) {
+                List<Block> parts = new ArrayList<>();
+                List<Block> rows = table.blocks(width);
+                for (int i = 0; i < rows.size(); i++) {
+                    parts.add(
+                            i > 0
+                                    ? rows.get(i)
+                                    : Block.stack(List.of(Block.space(1.5), table.head(width), rows.get(i))));
+                }
+                parts.add(note);
+                parts.addAll(more);
+                parts.add(Block.space(1.5));
+                return parts;
             }
 
             @Override

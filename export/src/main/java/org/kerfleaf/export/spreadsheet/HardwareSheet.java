@@ -73,7 +73,7 @@ final class HardwareSheet {
                     .text("joint", one.contact() + ": " + one.fastener())
                     .choice("count", one.count())
                     .text("reach", words.reach(one.setting()))
-                    .text("holds", words.holds(one.setting()) + "; sideways " + words.across(one.setting()))
+                    .text("holds", words.bothWays(one.setting()))
                     .text("drill", words.holes(one.setting()) + "; nearest " + words.stands(one.clearances()));
         }
         book.plan()
