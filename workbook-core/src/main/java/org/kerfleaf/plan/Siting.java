@@ -32,6 +32,7 @@ final class Siting {
     private final Assembly assembly;
     private final Bodies bodies;
     private final MeasureStyle style;
+    private Optional<SitePlan> plan;
 
     Siting(Sketch sketch, Assembly assembly, Bodies bodies, MeasureStyle style) {
         this.style = style;
@@ -65,28 +66,33 @@ final class Siting {
         return sketch.all(Hole.class).stream().findFirst();
     }
 
+    /** The site's figures; worked out once, for the wind takes long. */
     Optional<SitePlan> plan() {
-        return hole().map(hole -> {
-            Figure<Volume> volume = PostHole.volume(hole.across(), hole.deep());
-            Optional<Windward> wind = Windward.of(sketch, assembly, bodies, hole);
-            return new SitePlan(
-                    volume,
-                    gravel(hole),
-                    PostHole.inGround(hole.deep(), hole.gravel()),
-                    boxBottom(),
-                    latch(),
-                    PostHole.spoil(volume.value()),
-                    filling(hole),
-                    post(hole)
-                            .map(box -> PostHole.postTop(
-                                    box.extent(Axis.Z),
-                                    PostHole.inGround(hole.deep(), hole.gravel())
-                                            .value())),
-                    cutPostTo(hole),
-                    Access.of(people(), style),
-                    wind.flatMap(Windward::onBox),
-                    wind.flatMap(Windward::onAll));
-        });
+        if (plan == null) {
+            plan = hole().map(this::plan);
+        }
+        return plan;
+    }
+
+    private SitePlan plan(Hole hole) {
+        Figure<Volume> volume = PostHole.volume(hole.across(), hole.deep());
+        Optional<Windward> wind = Windward.of(sketch, assembly, bodies, hole);
+        return new SitePlan(
+                volume,
+                gravel(hole),
+                PostHole.inGround(hole.deep(), hole.gravel()),
+                boxBottom(),
+                latch(),
+                PostHole.spoil(volume.value()),
+                filling(hole),
+                post(hole)
+                        .map(box -> PostHole.postTop(
+                                box.extent(Axis.Z),
+                                PostHole.inGround(hole.deep(), hole.gravel()).value())),
+                cutPostTo(hole),
+                Access.of(people(), style),
+                wind.flatMap(Windward::onBox),
+                wind.flatMap(Windward::onAll));
     }
 
     /** Who reaches for it; an adult if nobody was named. */

@@ -114,7 +114,7 @@ final class Sight {
     private boolean seesSky(Vector from) {
         int last = 0;
         for (Vector direction : SECOND) {
-            int stop = stops(bodies[last], from, direction) ? last : firstThatStops(from, direction);
+            int stop = bodies[last].stops(from, direction) ? last : firstThatStops(from, direction);
             if (stop < 0) {
                 return true;
             }
@@ -125,15 +125,11 @@ final class Sight {
 
     private int firstThatStops(Vector from, Vector way) {
         for (int i = 0; i < bodies.length; i++) {
-            if (stops(bodies[i], from, way)) {
+            if (bodies[i].stops(from, way)) {
                 return i;
             }
         }
         return -1;
-    }
-
-    private static boolean stops(SightBody body, Vector from, Vector way) {
-        return body.nearest(from, way, Double.POSITIVE_INFINITY) < Double.POSITIVE_INFINITY;
     }
 
     /** How many times the way it is to the first face, endless if that is beyond the limit. */

@@ -46,6 +46,18 @@ final class SightBody {
         return nearest;
     }
 
+    /** Whether the ray meets any face, however far away. */
+    boolean stops(Vector from, Vector way) {
+        if (isMet(from, way, Double.POSITIVE_INFINITY)) {
+            for (Wall wall : walls) {
+                if (wall.hit(from, way, Double.POSITIVE_INFINITY) < Double.POSITIVE_INFINITY) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** Whether the ray comes through the box round the piece before the limit. */
     private boolean isMet(Vector from, Vector way, double limit) {
         double enter = 0;
