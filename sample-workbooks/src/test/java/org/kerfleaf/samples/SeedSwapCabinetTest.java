@@ -524,7 +524,11 @@ class SeedSwapCabinetTest {
         assertThat(inches(pane.pocketHigh().value())).isEqualTo(16);
         assertThat(inches(pane.fills().orElseThrow().value())).isEqualTo(3 / 16.0);
         assertThat(inches(pane.lip().orElseThrow().value())).isEqualTo(17 / 32.0);
-        assertThat(inches(pane.beadWide().orElseThrow().value())).isEqualTo(14);
+        // Tape and pane fill the rabbet, so the beads lie on the face: 3/4 in less 1/2 is over wood at each end.
+        assertThat(inches(pane.beadWide().orElseThrow().value())).isEqualTo(14.5);
+        assertThat(inches(pane.beadOver().orElseThrow().value())).isEqualTo(0.25);
+        assertThat(inches(pane.pinDeep().orElseThrow().value())).isEqualTo(23 / 32.0 - 1 / 16.0);
+        assertThat(verdict(plan, "Beads: Pane")).isEqualTo(Check.Verdict.HOLDS);
         assertThat(verdict(plan, "Rabbet depth: Pane")).isEqualTo(Check.Verdict.HOLDS);
         assertThat(verdict(plan, "Pane corner: Pane")).isEqualTo(Check.Verdict.HOLDS);
         assertThat(verdict(Sample.CABINET.planWith(".cornersSquared()", ""), "Pane corner: Pane"))

@@ -77,6 +77,16 @@ final class DoorChecking {
                 GlazedPanes.fills(glazing, pane.get()).map(Figure::value),
                 glazing.beads().flatMap(Item::thick),
                 style));
+        if (glazing.beads().isPresent()) {
+            planned.sizing()
+                    .pocketOf(pane.get().said())
+                    .ifPresent(pocket -> checks.add(GlazingChecks.beads(
+                            name,
+                            panes.roomForBead(glazing, pane.get()),
+                            panes.beadOver(glazing, pane.get(), pocket).map(Figure::value),
+                            pocket.rabbet(),
+                            style)));
+        }
         panes.frame(glazing)
                 .filter(part -> part.said().kind() == PartKind.BOARD)
                 .ifPresent(part -> checks.add(PartChecks.rabbetLip(

@@ -88,9 +88,19 @@ public final class DoorWords {
                 pane.beadWide()
                         .flatMap(wide -> pane.beadHigh()
                                 .map(high -> "2 of " + wide.value().in(style) + ", 2 of "
-                                        + high.value().in(style) + " at the long point, scale 45 at both ends"))
+                                        + high.value().in(style) + " at the long point, scale 45 at both ends"
+                                        + pins(pane)))
                         .orElse(""));
         return lines;
+    }
+
+    private String pins(GlazedPane pane) {
+        return pane.beadOver()
+                .filter(over -> over.value().isPositive())
+                .flatMap(over -> pane.pinDeep()
+                        .map(deep -> "; pins in their outer %s, at most %s into the wood"
+                                .formatted(over.value().in(style), deep.value().in(style))))
+                .orElse("");
     }
 
     private String rabbet(GlazedPane pane) {

@@ -17,6 +17,9 @@ import org.kerfleaf.reason.Figure;
  * @param lip what the rabbet leaves of the wood, if the part it is in is known
  * @param beadWide length of an upper and a lower bead at its long point, mitred 45° at both ends; empty without beads
  * @param beadHigh the same of an upright one
+ * @param beadOver how far a bead that lies on the face reaches over wood beyond the pocket, where its pins stand; empty for one
+ *     in the rabbet, and where that is not known
+ * @param pinDeep how deep a pin may go into that wood
  */
 public record GlazedPane(
         int step,
@@ -31,4 +34,6 @@ public record GlazedPane(
         Optional<Figure<Length>> deep,
         Optional<Figure<Length>> lip,
         Optional<Figure<Length>> beadWide,
-        Optional<Figure<Length>> beadHigh) {}
+        Optional<Figure<Length>> beadHigh,
+        Optional<Figure<Length>> beadOver,
+        Optional<Figure<Length>> pinDeep) {}

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.kerfleaf.measure.Length;
 import org.kerfleaf.reason.Figure;
 import org.kerfleaf.reason.Reason;
+import org.kerfleaf.rules.GlazingChecks;
 import org.kerfleaf.sketch.Glazing;
 import org.kerfleaf.sketch.Item;
 import org.kerfleaf.sketch.Part;
@@ -34,6 +35,7 @@ final class GlazedPanes {
 
     private GlazedPane pane(Glazing glazing, SizedPart pane, Panes.Pocket pocket) {
         Optional<Length> deep = deep(pane.said());
+        Optional<Figure<Length>> over = beadOver(glazing, pane, pocket);
         return new GlazedPane(
                 glazing.origin().step(),
                 pane.said().name(),
@@ -52,8 +54,36 @@ final class GlazedPanes {
                                 Reason.GEOMETRY,
                                 given("thickness", part.thickness().value()),
                                 given("rabbet", depth)))),
-                bead(glazing, pocket.wide()),
-                bead(glazing, pocket.high()));
+                bead(glazing, pocket.wide(), over),
+                bead(glazing, pocket.high(), over),
+                over,
+                over.flatMap(any -> frame(glazing).map(this::pinDeep)));
+    }
+
+    /** A bead lies in the rabbet if bedding and pane leave it room there, else on the face; empty where that is not known. */
+    Optional<Length> roomForBead(Glazing glazing, SizedPart pane) {
+        return deep(pane.said()).flatMap(deep -> fills(glazing, pane).map(fills -> deep.minus(fills.value())));
+    }
+
+    Optional<Figure<Length>> beadOver(Glazing glazing, SizedPart pane, Panes.Pocket pocket) {
+        return roomForBead(glazing, pane)
+                .filter(room -> room.isShorterThan(GlazingChecks.pinned(planned.style())))
+                .flatMap(room -> glazing.beads()
+                        .flatMap(Item::wide)
+                        .map(wide -> Figure.of(
+                                wide.minus(pocket.rabbet()),
+                                "bead − rabbet: it lies on the face, since bedding and pane fill the rabbet",
+                                Reason.GEOMETRY,
+                                given("bead", wide),
+                                given("rabbet", pocket.rabbet()))));
+    }
+
+    private Figure<Length> pinDeep(SizedPart part) {
+        return Figure.of(
+                part.thickness().value().minus(GlazingChecks.tip(planned.style())),
+                "thickness − 1/16 in (1.5 mm)",
+                Reason.COMMON_PRACTICE,
+                given("thickness", part.thickness().value()));
     }
 
     private static Figure<Length> pocket(Length clear, Panes.Pocket pocket) {
@@ -108,12 +138,16 @@ final class GlazedPanes {
                 .findFirst();
     }
 
-    private static Optional<Figure<Length>> bead(Glazing glazing, Length pocket) {
+    private static Optional<Figure<Length>> bead(Glazing glazing, Length pocket, Optional<Figure<Length>> over) {
+        Length past = over.map(Figure::value).orElse(Length.ZERO).max(Length.ZERO);
         return glazing.beads()
                 .map(beads -> Figure.of(
-                        pocket,
-                        "as long as the pocket at its long point, mitred 45° at both ends",
+                        pocket.plus(past, past),
+                        past.isZero()
+                                ? "as long as the pocket at its long point, mitred 45° at both ends"
+                                : "pocket + 2 · what it reaches past it, at its long point, mitred 45° at both ends",
                         Reason.GEOMETRY,
-                        given("pocket", pocket)));
+                        given("pocket", pocket),
+                        given("past it", past)));
     }
 }

@@ -101,6 +101,53 @@ public final class GlazingChecks {
                 "A rabbet %s deep would take them.".formatted(Say.fine(all, style)));
     }
 
+    /** How much of a bead stands beside wood where a pin goes level into it: 1/8 in (3 mm). {@code Common practice, no source}. */
+    public static Length pinned(MeasureStyle style) {
+        return Say.rule(style, Length.ofSixtyFourths(8), Length.ofMillimetres(3L));
+    }
+
+    /** What a pin stays short of the far face: 1/16 in (1.5 mm). {@code Common practice, no source}. */
+    public static Length tip(MeasureStyle style) {
+        return Say.rule(style, Length.ofSixtyFourths(4), Length.ofMillimetres(1.5));
+    }
+
+    /**
+     * Capability 46: a bead's pins find wood and never the pane.
+     *
+     * @param room what bedding and pane leave of the rabbet's depth; empty if not known
+     * @param over how far a bead on the face reaches over wood beyond the pocket; empty for one in the rabbet or of unknown width
+     * @param rabbet its width, for the advice
+     */
+    public static Check beads(
+            String of, Optional<Length> room, Optional<Length> over, Length rabbet, MeasureStyle style) {
+        Held held = new Held("Beads", of, Reason.COMMON_PRACTICE, style);
+        Length beside = pinned(style);
+        if (room.isEmpty()) {
+            return held.notKnown(
+                    "Whether its beads lie in the rabbet or on the face is not known.",
+                    "Say how thick the bedding is, .bedded(glazingTape(\"1/16 in\")).");
+        }
+        if (!room.get().isShorterThan(beside)) {
+            return held.holds("Its beads lie in the rabbet, %s of them beside wood: pins go level, over the pane."
+                    .formatted(Say.fine(room.get(), style)));
+        }
+        if (over.isEmpty()) {
+            return held.notKnown(
+                    "Its beads lie on the face; how wide they are was not said.", "Say it: beads(\"3/4 in\").");
+        }
+        Length wanted = Say.rule(style, Length.ofSixtyFourths(16), Length.ofMillimetres(6L));
+        return held.atLeast(
+                over.get().isNegative()
+                        ? "Its beads lie on the face, for bedding and pane fill the rabbet, and end %s before any wood."
+                                .formatted(Say.fine(over.get().absolute(), style))
+                        : "Its beads lie on the face and reach %s over wood past the pane: pins stand there."
+                                .formatted(Say.fine(over.get(), style)),
+                over.get(),
+                wanted,
+                "Beads %s wide reach the wood; or rout the rabbet %s deeper, and they lie in it."
+                        .formatted(Say.fine(rabbet.plus(wanted), style), Say.fine(beside.minus(room.get()), style)));
+    }
+
     /**
      * Check 29: a router leaves the pocket's corners round; a square pane wants them squared, a rounded one its radius.
      *

@@ -183,7 +183,7 @@ final class Cabinet {
         keep(glaze(pane)
                 .into(doorIn)
                 .bedded(glazingTape("1/16 in").costs("6.20"))
-                .held(beads("3/8 in").costs("3.60")));
+                .held(beads("3/4 in").costs("3.60")));
         keep(fit(hinge("overlay").stainless().costs("4.75")).times(2).at(doorIn, LEFT));
         keep(fit(knob().through("3/16 in").costs("2.90")).at(doorIn, RIGHT));
         keep(fit(weatherstrip(wide("3/8 in"), thick("3/16 in"))

@@ -150,4 +150,27 @@ class GlazingAndDoorChecksTest {
     private static Check strip(long thick, long standOff) {
         return DoorChecks.stripSqueeze("", Length.ofSixtyFourths(thick), Length.ofSixtyFourths(standOff), INCHES);
     }
+
+    /** Common practice: a pin finds 1/4 in of wood past the pane, or 1/8 in beside the bead in its rabbet. */
+    @Test
+    void beads_onTheFace_reachWoodPastThePane() {
+        Length half = Length.ofInches(0.5);
+        assertThat(GlazingChecks.beads("Pane", Optional.of(Length.ofInches(0.125)), Optional.empty(), half, INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        Optional<Length> none = Optional.of(Length.ZERO);
+        assertThat(GlazingChecks.beads("Pane", none, Optional.of(Length.ofInches(0.25)), half, INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.HOLDS);
+        Check narrow = GlazingChecks.beads("Pane", none, Optional.of(Length.ofInches(-0.125)), half, INCHES);
+        assertThat(narrow.verdict()).isEqualTo(Verdict.SHORT);
+        assertThat(narrow.advice())
+                .isEqualTo("Beads 3/4 in wide reach the wood; or rout the rabbet 1/8 in deeper, and they lie in it.");
+        assertThat(GlazingChecks.beads("Pane", none, Optional.empty(), half, INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
+        assertThat(GlazingChecks.beads("Pane", Optional.empty(), Optional.empty(), half, INCHES)
+                        .verdict())
+                .isEqualTo(Verdict.NOT_KNOWN);
+    }
 }

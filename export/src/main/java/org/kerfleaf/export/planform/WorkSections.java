@@ -170,7 +170,9 @@ final class WorkSections {
                 .figure("deep", pane.deep(), Member::millimetres)
                 .figure("lip", pane.lip(), Member::millimetres)
                 .figure("beadWide", pane.beadWide(), Member::millimetres)
-                .figure("beadHigh", pane.beadHigh(), Member::millimetres);
+                .figure("beadHigh", pane.beadHigh(), Member::millimetres)
+                .figure("beadOver", pane.beadOver(), Member::millimetres)
+                .figure("pinDeep", pane.pinDeep(), Member::millimetres);
     }
 
     private static void glued(Member form, GluedJoint joint) {

@@ -69,6 +69,8 @@ final class DoorText {
         why(pane.pane() + ", lip", pane.lip());
         why(pane.pane() + ", bead wide", pane.beadWide());
         why(pane.pane() + ", bead high", pane.beadHigh());
+        why(pane.pane() + ", bead over wood", pane.beadOver());
+        why(pane.pane() + ", pin in wood", pane.pinDeep());
     }
 
     private void why(String what, Optional<Figure<Length>> figure) {
