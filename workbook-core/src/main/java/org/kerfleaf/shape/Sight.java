@@ -25,6 +25,8 @@ final class Sight {
 
     private static final int MOST_PLACES = 500;
 
+    private static final double ENDLESS = Double.POSITIVE_INFINITY;
+
     private static final List<Vector> FIRST = directions(FIRST_LOOK);
     private static final List<Vector> SECOND = directions(SECOND_LOOK);
 
@@ -95,7 +97,7 @@ final class Sight {
 
     private boolean sees(Vector from, Vector to) {
         Vector way = to.minus(from);
-        return way.length() < SightBody.RIM || Double.isInfinite(nearest(from, way, 1));
+        return way.length() < SightBody.RIM || firstThatStops(from, way, 1) < 0;
     }
 
     private boolean findsSky(Vector from) {
@@ -114,7 +116,7 @@ final class Sight {
     private boolean seesSky(Vector from) {
         int last = 0;
         for (Vector direction : SECOND) {
-            int stop = bodies[last].stops(from, direction) ? last : firstThatStops(from, direction);
+            int stop = bodies[last].stops(from, direction, ENDLESS) ? last : firstThatStops(from, direction, ENDLESS);
             if (stop < 0) {
                 return true;
             }
@@ -123,9 +125,9 @@ final class Sight {
         return false;
     }
 
-    private int firstThatStops(Vector from, Vector way) {
+    private int firstThatStops(Vector from, Vector way, double limit) {
         for (int i = 0; i < bodies.length; i++) {
-            if (bodies[i].stops(from, way)) {
+            if (bodies[i].stops(from, way, limit)) {
                 return i;
             }
         }

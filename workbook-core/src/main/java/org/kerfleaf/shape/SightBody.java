@@ -46,11 +46,11 @@ final class SightBody {
         return nearest;
     }
 
-    /** Whether the ray meets any face, however far away. */
-    boolean stops(Vector from, Vector way) {
-        if (isMet(from, way, Double.POSITIVE_INFINITY)) {
+    /** Whether the ray meets any face before the limit. */
+    boolean stops(Vector from, Vector way, double limit) {
+        if (isMet(from, way, limit)) {
             for (Wall wall : walls) {
-                if (wall.hit(from, way, Double.POSITIVE_INFINITY) < Double.POSITIVE_INFINITY) {
+                if (wall.hit(from, way, limit) < limit) {
                     return true;
                 }
             }
