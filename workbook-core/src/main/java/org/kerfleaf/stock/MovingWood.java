@@ -1,6 +1,5 @@
 package org.kerfleaf.stock;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -62,22 +61,9 @@ enum MovingWood {
         this.sure = sure;
     }
 
-    private enum Sure {
-        SEEN("seen in a copy"),
-        FROM_MEMORY("from memory");
-
-        private final String words;
-
-        Sure(String words) {
-            this.words = words;
-        }
-    }
-
     /** The wood a name speaks of; empty if none, or if it speaks of several. */
     static Optional<MovingWood> in(Words name) {
-        MovingWood[] found =
-                Arrays.stream(values()).filter(wood -> name.have(wood.words)).toArray(MovingWood[]::new);
-        return found.length == 1 ? Optional.of(found[0]) : Optional.empty();
+        return name.only(values(), wood -> wood.words);
     }
 
     String words() {
@@ -101,6 +87,6 @@ enum MovingWood {
     }
 
     String source() {
-        return "Wood Handbook FPL-GTR-190, tables 4-3 and 13-5 (" + sure.words + ")";
+        return "Wood Handbook FPL-GTR-190, tables 4-3 and 13-5 (" + sure.words() + ")";
     }
 }

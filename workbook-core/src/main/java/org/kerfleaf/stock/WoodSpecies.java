@@ -1,6 +1,5 @@
 package org.kerfleaf.stock;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -39,23 +38,9 @@ enum WoodSpecies {
         this.sure = sure;
     }
 
-    private enum Sure {
-        SEEN("seen in a copy"),
-        FROM_MEMORY("from memory");
-
-        private final String words;
-
-        Sure(String words) {
-            this.words = words;
-        }
-    }
-
     /** The species a name speaks of; empty if none, or if it speaks of several. */
     static Optional<WoodSpecies> in(Words name) {
-        WoodSpecies[] found = Arrays.stream(values())
-                .filter(species -> name.have(species.words))
-                .toArray(WoodSpecies[]::new);
-        return found.length == 1 ? Optional.of(found[0]) : Optional.empty();
+        return name.only(values(), species -> species.words);
     }
 
     String words() {
@@ -71,6 +56,6 @@ enum WoodSpecies {
     }
 
     String source() {
-        return "Wood Handbook FPL-GTR-190, table 5-3 (" + sure.words + ")";
+        return "Wood Handbook FPL-GTR-190, table 5-3 (" + sure.words() + ")";
     }
 }

@@ -10,21 +10,14 @@ import org.kerfleaf.finish.FinishLine;
 import org.kerfleaf.joint.FastenerSetting;
 import org.kerfleaf.joint.GluedJoint;
 import org.kerfleaf.joint.ScrewChoice;
-import org.kerfleaf.measure.Length;
 import org.kerfleaf.measure.MeasureStyle;
 import org.kerfleaf.plan.Fastened;
-import org.kerfleaf.plan.GlazedPane;
-import org.kerfleaf.plan.HungDoor;
 import org.kerfleaf.plan.Plan;
 import org.kerfleaf.plan.PlannedStep;
 import org.kerfleaf.plan.Rain;
-import org.kerfleaf.reason.Figure;
 import org.kerfleaf.saw.SawSetting;
 import org.kerfleaf.schedule.Schedule;
-import org.kerfleaf.site.Access;
-import org.kerfleaf.site.Filling;
 import org.kerfleaf.site.SitePlan;
-import org.kerfleaf.site.WindLoad;
 
 /** The members about the work: settings, hardware, fasteners in their places, finish, cost, checks, steps, site, rain, cautions. */
 final class WorkSections {
@@ -44,8 +37,8 @@ final class WorkSections {
                 .list("chosen", plan.fastening().choices(), (form, choice) -> chosen(form, choice, plan.style()))
                 .list("glued", plan.fastening().glued(), WorkSections::glued)
                 .list("movement", plan.movement(), MovementSection::write)
-                .list("hung", plan.doors().hung(), WorkSections::hung)
-                .list("panes", plan.doors().panes(), WorkSections::pane)
+                .list("hung", plan.doors().hung(), DoorSection::hung)
+                .list("panes", plan.doors().panes(), DoorSection::pane)
                 .list("finish", plan.finish(), WorkSections::finish);
         PaintSection.write(plan.paintwork(), top.inside("paintwork"));
         cost(plan.cost(), top.inside("cost"));
@@ -62,7 +55,7 @@ final class WorkSections {
                 .list("steps", plan.steps(), WorkSections::step);
         schedule(plan.schedule(), top.inside("schedule"));
         BuyingSection.write(plan.buying(), top.inside("buying"));
-        site(plan.site(), top.inside("site"));
+        SiteSection.write(plan.site(), top.inside("site"));
         LoadSections.write(plan.loads(), top.inside("loads"));
         rain(plan, top);
         top.list(
@@ -121,58 +114,6 @@ final class WorkSections {
                         "driven",
                         contact.driven(),
                         (one, of) -> one.point("head", of.head()).point("tip", of.tip()));
-    }
-
-    private static void hung(Member form, HungDoor door) {
-        form.number("step", door.step())
-                .words("door", door.door())
-                .words("from", door.from())
-                .list("hinges", door.hinges(), WorkSections::at)
-                .words("carcass", door.carcass())
-                .list("onCarcass", door.onCarcass(), WorkSections::at)
-                .list("catches", door.catches(), WorkSections::at)
-                .list(
-                        "edges",
-                        door.edges(),
-                        (edge, of) -> edge.words("side", of.side())
-                                .isTrue("inset", of.inset())
-                                .figure("size", of.size(), Member::millimetres))
-                .optional(
-                        "room",
-                        door.room(),
-                        (room, of) -> room.figure("gap", of.gap(), Member::millimetres)
-                                .figure("film", of.film(), Member::millimetres)
-                                .figure("swelling", of.swelling(), Member::millimetres)
-                                .figure("left", of.left(), Member::millimetres))
-                .optional(
-                        "under",
-                        door.under(),
-                        (under, of) -> under.words("part", of.part()).figure("clear", of.clear(), Member::millimetres))
-                .figure("standOff", door.standOff(), Member::millimetres)
-                .figure("knobHole", door.knobHole(), Member::millimetres)
-                .figure("backset", door.backset(), Member::millimetres);
-    }
-
-    private static void at(Member form, Figure<Length> place) {
-        form.figure("at", place, Member::millimetres);
-    }
-
-    private static void pane(Member form, GlazedPane pane) {
-        form.number("step", pane.step())
-                .words("pane", pane.pane())
-                .figure("pocketWide", pane.pocketWide(), Member::millimetres)
-                .figure("pocketHigh", pane.pocketHigh(), Member::millimetres)
-                .figure("cutWide", pane.cutWide(), Member::millimetres)
-                .figure("cutHigh", pane.cutHigh(), Member::millimetres)
-                .figure("biteWide", pane.biteWide(), Member::millimetres)
-                .figure("biteHigh", pane.biteHigh(), Member::millimetres)
-                .figure("fills", pane.fills(), Member::millimetres)
-                .figure("deep", pane.deep(), Member::millimetres)
-                .figure("lip", pane.lip(), Member::millimetres)
-                .figure("beadWide", pane.beadWide(), Member::millimetres)
-                .figure("beadHigh", pane.beadHigh(), Member::millimetres)
-                .figure("beadOver", pane.beadOver(), Member::millimetres)
-                .figure("pinDeep", pane.pinDeep(), Member::millimetres);
     }
 
     private static void glued(Member form, GluedJoint joint) {
@@ -365,61 +306,5 @@ final class WorkSections {
                                         .words("words", of.words())
                                         .words("advice", of.advice())
                                         .list("at", of.at(), (place, at) -> place.point("point", at))));
-    }
-
-    private static void site(Optional<SitePlan> site, Member form) {
-        site.ifPresent(plan -> access(plan.access(), form));
-        site.ifPresent(plan -> form.figure("hole", plan.hole(), Member::millilitres)
-                .figure("gravel", plan.gravel(), Member::millilitres)
-                .figure("inGround", plan.inGround(), Member::millimetres)
-                .figure("boxBottom", plan.boxBottom(), Member::millimetres)
-                .figure("latch", plan.latch(), Member::millimetres)
-                .figure("spoil", plan.spoil(), Member::millilitres)
-                .figure("heightLine", plan.heightLine(), Member::millimetres)
-                .figure("cutPostTo", plan.cutPostTo(), Member::millimetres)
-                .words("note", SitePlan.DEFERS)
-                .optional("filling", plan.filling(), WorkSections::filling)
-                .optional("wind", plan.wind(), WorkSections::wind)
-                .optional("windOnAll", plan.windOnAll(), WorkSections::wind));
-    }
-
-    private static void access(Access asked, Member site) {
-        site.inside("access")
-                .list(
-                        "bands",
-                        asked.bands(),
-                        (form, band) -> form.words("who", band.who().words())
-                                .figure("low", band.low(), Member::millimetres)
-                                .figure("high", band.high(), Member::millimetres))
-                .figure("groundWide", asked.groundWide(), Member::millimetres)
-                .figure("groundDeep", asked.groundDeep(), Member::millimetres)
-                .figure("proud", asked.proud(), Member::millimetres)
-                .figure("cane", asked.cane(), Member::millimetres)
-                .figure("overHead", asked.overHead(), Member::millimetres)
-                .figure("postsApart", asked.postsApart(), Member::millimetres);
-    }
-
-    private static void filling(Member form, Filling filling) {
-        form.words("with", filling.with())
-                .figure("volume", filling.volume(), Member::millilitres)
-                .figure("bags", filling.bags(), Member::count)
-                .figure("lifts", filling.lifts(), Member::count)
-                .figure("toPutSomewhere", filling.toPutSomewhere(), Member::millilitres);
-    }
-
-    private static void wind(Member form, WindLoad load) {
-        form.words("from", load.from())
-                .figure("pressure", load.pressure(), pressure -> Member.decimal(pressure.pascals()))
-                .figure("seen", load.seen(), Member::squareMillimetres)
-                .figure("centre", load.centre(), Member::millimetres)
-                .figure("push", load.push(), Member::newtons)
-                .figure("moment", load.moment(), moment -> Member.decimal(moment.newtonMetres()))
-                .figure("across", load.needs().map(WindLoad.Needs::across), Member::millimetres)
-                .figure(
-                        "bearing",
-                        load.needs().flatMap(WindLoad.Needs::bearing),
-                        bearing -> Member.decimal(bearing.pascals()))
-                .figure("depth", load.needs().flatMap(WindLoad.Needs::plain), Member::millimetres)
-                .figure("depthBearingDoubled", load.needs().flatMap(WindLoad.Needs::doubled), Member::millimetres);
     }
 }
