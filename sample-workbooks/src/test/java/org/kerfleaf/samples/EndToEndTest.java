@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,12 +67,33 @@ class EndToEndTest {
                 for (var step : plan.steps()) {
                     assertThat(text).contains(step.title());
                 }
+                assertThat(belowTheLeaf(pdf))
+                        .as("text in or below the title block")
+                        .isEmpty();
                 String oneLine = text.replaceAll("\\s+", " ");
                 for (Marking marking : plan.markings()) {
                     assertThat(oneLine).contains(marking.title(), marking.faceUp());
                 }
             }
         }
+    }
+
+    /** Letters that stand lower than a leaf's content may, the title block's own two lines left out: its foot is 10 mm up, it is 11 high. */
+    private static List<String> belowTheLeaf(PDDocument pdf) throws IOException {
+        List<String> low = new ArrayList<>();
+        new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition letter) {
+                double up = letter.getTextMatrix().getTranslateY() * 25.4 / 72;
+                boolean head = Math.abs(up - (10 + 11 - 3.9)) < 0.3;
+                // Its values may hold a fraction, half a line up and down.
+                boolean value = Math.abs(up - (10 + 11 - 8.5)) < 1.3;
+                if (up < 10 + 11 && !head && !value) {
+                    low.add("page %d: %s".formatted(getCurrentPageNo(), letter.getUnicode()));
+                }
+            }
+        }.getText(pdf);
+        return low;
     }
 
     /** The same workbook in the other unit drives every fastener at the same place. */
