@@ -78,6 +78,20 @@ class ColdFrameTest {
     }
 
     @Test
+    void side_slopingEdge_andLid_areAsLongAsWorkedOutByHand() {
+        // 28.5625 / 0.966235; the stile lies √(30² + 8²) along the slope and 1 in past the front.
+        assertThat(new Built(plan)
+                        .piece("Side")
+                        .solid()
+                        .outline()
+                        .edge("TOP")
+                        .length()
+                        .inInches())
+                .isCloseTo(29.5606, FOUR_DECIMALS);
+        assertThat(part("Lid stile").length().value().inInches() - 1).isCloseTo(31.0483, FOUR_DECIMALS);
+    }
+
+    @Test
     void sheet_nestedPair_leavesTheLargerOffcut() {
         assertThat(bound("exterior plywood").bought()).isEqualTo(1);
         assertThat(bound("exterior plywood").proven()).isTrue();
