@@ -21,8 +21,13 @@ final class CutListPages {
         String unit = book.measures().unit() == LengthUnit.INCHES ? "inches" : "millimetres";
         int kits = book.plan().kits();
         String fact = "sizes in " + unit + " · tick when cut" + (kits > 1 ? " · each for " + kits + " kits" : "");
-        Table list = cutList();
         flow.page("Cut list", "Cutting", fact);
+        Table list = cutList();
+        if (list.height(flow.width()) > flow.left()) {
+            // A row or two more on the page are better than a page for them.
+            Table close = cutList().snug();
+            list = close.height(flow.width()) <= flow.left() ? close : list;
+        }
         Block below = saws.below(flow.width());
         boolean both = saws.isTold() && list.height(flow.width()) + below.height(flow.width()) <= flow.left();
         if (both) {

@@ -11,6 +11,9 @@ import org.kerfleaf.site.SitePlan;
 
 /** Where it stands, what pulls and pushes at it, what it carries and who lifts it: every figure with its rule, all of them estimates. */
 final class SiteAndLoadsPages {
+    /** How many rows stay with a group's title. */
+    private static final int ROWS_KEPT = 3;
+
     private final Book book;
 
     SiteAndLoadsPages(Book book) {
@@ -32,12 +35,26 @@ final class SiteAndLoadsPages {
         flow.add(defers);
         flow.repeat(defers);
         for (Told group : groups) {
-            flow.together(List.of(
-                    group.title().isEmpty() ? Block.space(0) : Marks.heading(group.title()),
-                    table(group).whole(flow.width()),
-                    Block.space(4)));
+            set(group, flow, defers);
         }
         flow.repeat(null);
+    }
+
+    /** A group may break between its rows, some way down; the deferring sentence stands on every page of it. */
+    private void set(Told group, Flow flow, Block defers) {
+        Table table = table(group);
+        Block head = table.head(flow.width());
+        List<Block> rows = table.blocks(flow.width());
+        int kept = Math.min(ROWS_KEPT, rows.size());
+        List<Block> first = new ArrayList<>();
+        first.add(group.title().isEmpty() ? Block.space(0) : Marks.heading(group.title()));
+        first.add(head);
+        first.addAll(rows.subList(0, kept));
+        flow.together(first);
+        flow.repeat(Block.stack(List.of(defers, head)));
+        rows.subList(kept, rows.size()).forEach(flow::add);
+        flow.repeat(defers);
+        flow.add(Block.space(4));
     }
 
     private Table table(Told group) {
