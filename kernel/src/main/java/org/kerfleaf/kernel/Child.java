@@ -82,20 +82,33 @@ final class Child implements AutoCloseable {
 
     /** Waits until it calls back; if it does not, it is ended. */
     Child connect() {
+        boolean told = false;
         try (OutputStream in = process.getOutputStream()) {
             String call = door.getLocalPort() + " " + new String(word, StandardCharsets.US_ASCII) + "\n";
             in.write(call.getBytes(StandardCharsets.US_ASCII));
             in.flush();
+            told = true;
             Socket socket = callBack();
             socket.setTcpNoDelay(true);
             channel = new Channel(socket);
             return this;
         } catch (IOException failed) {
-            KernelException why = cannot(process.isAlive() ? failed : new IOException("It ended: " + output.text()));
+            // A pipe may break a moment before the process counts as ended, which is what there is to tell.
+            boolean ended = told ? !process.isAlive() : endsSoon();
+            KernelException why = cannot(ended ? new IOException("It ended: " + output.text()) : failed);
             close();
             throw why;
         } finally {
             shut(door);
+        }
+    }
+
+    private boolean endsSoon() {
+        try {
+            return process.waitFor(patience.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return !process.isAlive();
         }
     }
 
