@@ -46,4 +46,16 @@ record Batch(int kits, Ratio spare) {
                         given("kits", kits))
                 : one;
     }
+
+    /** How many all kits need, where one kit needs so many. */
+    Figure<Integer> count(Figure<Integer> one) {
+        return isMore()
+                ? Figure.of(
+                        one.value() * kits,
+                        one.reason().rule() + "; times the kits",
+                        one.reason().source(),
+                        given("in one kit", one.value()),
+                        given("kits", kits))
+                : one;
+    }
 }

@@ -266,14 +266,7 @@ final class Costing {
                                     "dry concrete mix",
                                     "bag of " + bag.holds().in(style) + "; "
                                             + need.times(batch.kits()).bulk(style) + " needed",
-                                    batch.isMore()
-                                            ? Figure.of(
-                                                    bags.value() * batch.kits(),
-                                                    bags.reason().rule() + "; times the kits",
-                                                    bags.reason().source(),
-                                                    given("in one kit", bags.value()),
-                                                    given("kits", batch.kits()))
-                                            : bags,
+                                    batch.count(bags),
                                     Optional.of(share(need.inLitres() / each, "needed / bought")),
                                     known(bag.price()));
                         })));

@@ -26,10 +26,7 @@ public final class FinishedBuild {
 
     /** What of the wide faces of those pieces lies open. @param there the pieces that are there already: only they cover anything */
     public OpenFaces openFaces(List<PlacedSolid> there) {
-        Set<PlacedSolid> now = new HashSet<>(there);
-        List<Touching> between = touching.stream()
-                .filter(pair -> now.contains(pair.a()) && now.contains(pair.b()))
-                .toList();
+        List<Touching> between = between(there);
         return new OpenFaces(there, between, sight, open);
     }
 
@@ -40,13 +37,17 @@ public final class FinishedBuild {
 
     /** What of a piece's edges lies open. @param there the pieces that are there already: only they cover anything */
     public Area openEdges(PlacedSolid piece, List<PlacedSolid> there) {
-        Set<PlacedSolid> now = new HashSet<>(there);
-        List<Touching> between = touching.stream()
-                .filter(pair -> now.contains(pair.a()) && now.contains(pair.b()))
-                .toList();
+        List<Touching> between = between(there);
         return piece.solid().edges().stream()
                 .map(name -> piece.solid().area(name).minus(Touching.hidden(piece, name, between)))
                 .reduce(Area.ZERO, Area::plus);
+    }
+
+    private List<Touching> between(List<PlacedSolid> there) {
+        Set<PlacedSolid> now = new HashSet<>(there);
+        return touching.stream()
+                .filter(pair -> now.contains(pair.a()) && now.contains(pair.b()))
+                .toList();
     }
 
     public SolidSeams seams() {

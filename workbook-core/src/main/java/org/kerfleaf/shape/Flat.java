@@ -8,6 +8,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -69,6 +71,13 @@ final class Flat {
                             : List.of(polygon));
         }
         return left;
+    }
+
+    /** The shape with everything that touches it to rounding, corners kept sharp. */
+    static Geometry widened(Geometry shape) {
+        BufferParameters sharp = new BufferParameters();
+        sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
+        return BufferOp.bufferOp(shape, Touching.TOLERANCE.inMillimetres(), sharp);
     }
 
     /** What of all is in the other. */

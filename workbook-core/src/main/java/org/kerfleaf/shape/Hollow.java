@@ -5,8 +5,6 @@ import java.util.List;
 import org.kerfleaf.measure.Volume;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
@@ -38,30 +36,25 @@ public final class Hollow {
         return Volume.ofCubicMillimetres(sum);
     }
 
+    /** Walls that meet to rounding leave slits: they are closed by widening the walls, and the hollow again. */
     private static double area(List<PlacedSolid> pieces, double height) {
         List<Geometry> cut = new ArrayList<>();
         for (PlacedSolid piece : pieces) {
             piece.behind(Vector.Z, height)
                     .ifPresent(below -> below.faces().stream()
                             .filter(face -> face.name().equals(PlacedSolid.SLICE))
-                            .forEach(face -> cut.add(widened(Flat.seenFrom(face.polygon(), face.frame(), Pose.HOME)))));
+                            .forEach(face ->
+                                    cut.add(Flat.widened(Flat.seenFrom(face.polygon(), face.frame(), Pose.HOME)))));
         }
         double open = 0;
         if (!cut.isEmpty()) {
             for (Polygon piece : Flat.pieces(OverlayNGRobust.union(cut))) {
                 for (int i = 0; i < piece.getNumInteriorRing(); i++) {
-                    open += widened(Flat.FACTORY.createPolygon(piece.getInteriorRingN(i)))
+                    open += Flat.widened(Flat.FACTORY.createPolygon(piece.getInteriorRingN(i)))
                             .getArea();
                 }
             }
         }
         return open;
-    }
-
-    /** Walls that meet to rounding leave slits: they are closed by widening the walls, and the hollow again. */
-    private static Geometry widened(Polygon shape) {
-        BufferParameters sharp = new BufferParameters();
-        sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
-        return BufferOp.bufferOp(shape, Touching.TOLERANCE.inMillimetres(), sharp);
     }
 }

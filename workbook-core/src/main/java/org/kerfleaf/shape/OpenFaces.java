@@ -8,8 +8,6 @@ import org.kerfleaf.measure.Area;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -62,10 +60,10 @@ public final class OpenFaces {
         Geometry left = covered.isEmpty() ? face.polygon() : overlay(face.polygon(), cover, OverlayNG.DIFFERENCE);
         // Covers that meet to rounding leave slits through which a face would hang together: widen them while it is
         // parted.
-        Geometry parted = covered.isEmpty() ? left : overlay(face.polygon(), widened(cover), OverlayNG.DIFFERENCE);
+        Geometry parted = covered.isEmpty() ? left : overlay(face.polygon(), Flat.widened(cover), OverlayNG.DIFFERENCE);
         Map<Polygon, Geometry> pieces = new LinkedHashMap<>();
         for (Polygon piece : Flat.pieces(parted)) {
-            pieces.put(piece, covered.isEmpty() ? piece : overlay(left, widened(piece), OverlayNG.INTERSECTION));
+            pieces.put(piece, covered.isEmpty() ? piece : overlay(left, Flat.widened(piece), OverlayNG.INTERSECTION));
         }
         // Arcs are chords in these polygons; the closed form of the whole face says how much that lacks.
         double drawn = pieces.values().stream().mapToDouble(Geometry::getArea).sum();
@@ -85,12 +83,6 @@ public final class OpenFaces {
 
     private static Geometry overlay(Geometry a, Geometry b, int operation) {
         return OverlayNGRobust.overlay(a, b, operation);
-    }
-
-    private static Geometry widened(Geometry shape) {
-        BufferParameters sharp = new BufferParameters();
-        sharp.setJoinStyle(BufferParameters.JOIN_MITRE);
-        return BufferOp.bufferOp(shape, Touching.TOLERANCE.inMillimetres(), sharp);
     }
 
     /** The open area of both wide faces of a piece that lies inside, or outside. */
